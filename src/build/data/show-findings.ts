@@ -1,0 +1,31 @@
+/** Findings as text for a terminal: file:line:column, the line itself with a mark under the fault, what to do. */
+import type { Finding } from "./read-folder.ts";
+
+export function showFinding(finding: Finding, folder: string): string {
+  const { line, column, length } = finding.position;
+  const head = `${folder}/${finding.file}:${line}:${column}: ${finding.severity}: ${finding.message}`;
+  const hint = `    → ${finding.hint}`;
+  if (!finding.shown) return `${head}\n${hint}`;
+  const [shown, at] = cut(finding.shown, column);
+  const gutter = `${String(line).padStart(6)} | `;
+  const mark = `${" ".repeat(6)} | ${" ".repeat(at - 1)}${"^".repeat(Math.max(1, Math.min(length, shown.length - at + 1)))}`;
+  return `${head}\n${gutter}${shown}\n${mark}\n${hint}`;
+}
+
+/** One line that counts them: "2 errors, 1 warning". */
+export function countFindings(findings: readonly Finding[]): string {
+  const errors = findings.filter((finding) => finding.severity === "error").length;
+  const warnings = findings.length - errors;
+  const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? "" : "s"}`;
+  return [errors > 0 || warnings === 0 ? count(errors, "error") : "", warnings > 0 ? count(warnings, "warning") : ""]
+    .filter(Boolean)
+    .join(", ");
+}
+
+/** A long line is cut round the fault, so that the mark stays in sight. */
+function cut(text: string, column: number): [string, number] {
+  const plain = text.replaceAll("\t", " ");
+  if (plain.length <= 110) return [plain, column];
+  const start = Math.max(0, column - 50);
+  return [`${start > 0 ? "…" : ""}${plain.slice(start, start + 100)}…`, column - start + (start > 0 ? 1 : 0)];
+}

@@ -1,0 +1,55 @@
+import type { ChangeRecord, Component, Part } from "../catalog.ts";
+import type { Shaped } from "../read-catalog.ts";
+import { mustKnow } from "./names.ts";
+
+export interface Parts {
+  readonly parts: ReadonlyMap<string, Part>;
+  /** Marks cite records, which are read later than parts. */
+  checkRecords(records: ReadonlyMap<string, ChangeRecord>): void;
+}
+
+export function resolveParts(files: readonly Shaped<"parts">[], components: ReadonlyMap<string, Component>): Parts {
+  const parts = new Map<string, Part>();
+  for (const { value, complaints, path } of files) {
+    if (path !== `parts/${value.component}.yaml`)
+      complaints.error(
+        ["component"],
+        `the parts of '${value.component}' lie in ${path}`,
+        `call the file parts/${value.component}.yaml`,
+      );
+    mustKnow(components, value.component, "component", ["component"], complaints, "components/");
+    const features = new Map(value.features.map((feature) => [feature.id, feature]));
+    value.parts.forEach((part, i) => {
+      if (parts.has(part.number))
+        complaints.error(
+          ["parts", i, "number"],
+          `part '${part.number}' stands already under '${parts.get(part.number)?.component}'`,
+          "list a part once",
+        );
+      for (const [id, mark] of Object.entries(part.marks)) {
+        const at = ["parts", i, "marks", id];
+        if (!mustKnow(features, id, "feature", at, complaints, "'features' of this file")) continue;
+        if (features.get(id)?.made === "measured" && typeof mark !== "number" && mark !== "none")
+          complaints.error(
+            at,
+            `'${id}' is measured, so its mark must be a number`,
+            "write the number alone; the unit stands at the feature",
+          );
+      }
+      parts.set(part.number, { ...part, component: value.component, features: value.features });
+    });
+    value.features.forEach((feature, i) => {
+      if (feature.made === "measured" && feature.unit === undefined)
+        complaints.error(["features", i, "made"], `'${feature.id}' is measured in no unit`, "add unit:");
+    });
+  }
+  return {
+    parts,
+    checkRecords: (records) => {
+      for (const { value, complaints } of files)
+        value.features.forEach((feature, i) => {
+          mustKnow(records, feature.record, "change record", ["features", i, "record"], complaints, "changes/");
+        });
+    },
+  };
+}

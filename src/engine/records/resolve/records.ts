@@ -1,0 +1,108 @@
+import type { Space } from "../../scope/space.ts";
+import type { ChangeRecord, Component, Part } from "../catalog.ts";
+import type { Shaped } from "../read-catalog.ts";
+import type { ChangeFile } from "../shapes/change.ts";
+import type { Systems } from "./components.ts";
+import { mustKnow } from "./names.ts";
+import { resolveScope } from "./scope.ts";
+import { readStatements } from "./statements.ts";
+
+type File = Shaped<"change">;
+
+export function resolveRecords(
+  files: readonly File[],
+  space: Space,
+  systems: Systems,
+  parts: ReadonlyMap<string, Part>,
+): Map<string, ChangeRecord> {
+  const records = new Map<string, ChangeRecord>();
+  for (const file of files) {
+    const { value, complaints, path } = file;
+    if (path.slice(path.lastIndexOf("/") + 1) !== `${value.id}.md`)
+      complaints.error(["id"], `record '${value.id}' lies in ${path}`, `call the file ${value.id}.md`);
+    const twin = records.get(value.id);
+    if (twin)
+      complaints.error(["id"], `record '${value.id}' lies already in ${twin.file}`, "give one of them another id");
+    const components = value.components.flatMap((id, i): Component[] => {
+      mustKnow(systems.components, id, "component", ["components", i], complaints, "components/");
+      const component = systems.components.get(id);
+      return component ? [component] : [];
+    });
+    const statements = readStatements(value, (text, at) => resolveScope(space, text, at, complaints));
+    checkNames(file, systems, parts);
+    records.set(value.id, {
+      id: value.id,
+      file: path,
+      facts: value,
+      scope: resolveScope(space, value.scope, ["scope"], complaints),
+      components,
+      systems: [...new Set(components.map((component) => component.system))],
+      statements,
+    });
+  }
+  for (const { value, complaints } of files) {
+    value.links.forEach((id, i) => {
+      mustKnow(records, id, "change record", ["links", i], complaints, "changes/");
+    });
+    value.cancels.forEach((cancel, i) => {
+      mustKnow(records, cancel.record, "change record", ["cancels", i, "record"], complaints, "changes/");
+    });
+  }
+  return new Map([...records].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** Every part, place and component that a statement names must be known. */
+function checkNames({ value, complaints }: File, systems: Systems, parts: ReadonlyMap<string, Part>): void {
+  const part = (number: string, path: (string | number)[]): void => {
+    if (number !== "none") mustKnow(parts, number, "part", path, complaints, "parts/");
+  };
+  const place = (name: string, path: (string | number)[]): void => {
+    mustKnow(systems.places, name, "place", path, complaints, "the places of its component in components/");
+  };
+  const eachPart = (field: keyof ChangeFile, i: number, key: string, numbers: readonly string[]): void => {
+    numbers.forEach((number, j) => {
+      part(number, [field, i, key, j]);
+    });
+  };
+  value.built.forEach((built, i) => {
+    place(built.place, ["built", i, "place"]);
+    part(built.part, ["built", i, "part"]);
+  });
+  value.mixed.forEach((mixed, i) => {
+    place(mixed.place, ["mixed", i, "place"]);
+    eachPart("mixed", i, "parts", mixed.parts);
+  });
+  value.supersedes.forEach((order, i) => {
+    part(order.old, ["supersedes", i, "old"]);
+    part(order.new, ["supersedes", i, "new"]);
+    eachPart("supersedes", i, "with", order.with);
+  });
+  value["stands-in"].forEach((use, i) => {
+    part(use.part, ["stands-in", i, "part"]);
+    part(use.for, ["stands-in", i, "for"]);
+    eachPart("stands-in", i, "with", use.with);
+  });
+  value.kits.forEach((kit, i) => {
+    part(kit.kit, ["kits", i, "kit"]);
+    kit.contents.forEach((content, j) => {
+      if (content.part !== undefined) part(content.part, ["kits", i, "contents", j, "part"]);
+    });
+  });
+  value["service-only"].forEach((number, i) => {
+    part(number, ["service-only", i]);
+  });
+  value.settings.forEach((setting, i) => {
+    if (setting.component !== undefined)
+      mustKnow(
+        systems.components,
+        setting.component,
+        "component",
+        ["settings", i, "component"],
+        complaints,
+        "components/",
+      );
+    const [low, high] = setting.window.split("..").map((limit) => limit.trim());
+    if (low && high && Number(low) > Number(high))
+      complaints.error(["settings", i, "window"], `the window ${setting.window} runs backwards`, "write low..high");
+  });
+}

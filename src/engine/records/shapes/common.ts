@@ -1,0 +1,42 @@
+/** Field shapes that several kinds of file share. The words at a field are what editors see while typing. */
+import { z } from "zod";
+
+/** An id ends up in an address and a file name, so it may hold nothing that a path could trip over. */
+export const id = z
+  .string()
+  .regex(/^[A-Za-z0-9](?:[A-Za-z0-9_-]|\.(?!\.))*$/, "letters, digits, - and _ only, beginning with a letter or digit")
+  .max(64);
+
+export const words = z.string().trim().min(1).max(400).describe("Plain words, one line.");
+export const sentences = z.string().trim().min(1).max(4000).describe("Whole sentences. Markdown is not read here.");
+export const aliases = z
+  .array(words)
+  .default([])
+  .describe("What people also call it: slang, abbreviations, common misspellings. Default: none.");
+
+export const scopeText = z
+  .string()
+  .trim()
+  .min(1)
+  .max(2000)
+  .describe(
+    "Which cars: clauses joined by ';' must all hold, '||' separates alternatives, 'all' is every car. Example: line=Y,T; my>=1974.",
+  );
+
+export const day = z
+  .string()
+  .regex(/^\d{4}-\d{2}-\d{2}$/, "a day, year-month-day")
+  .refine((text) => !Number.isNaN(Date.parse(`${text}T00:00:00Z`)), "a day that exists")
+  .describe("A calendar day, year-month-day.");
+
+export const partNumber = id.describe(
+  "A part number, as printed on the box. Put quotes round one that is only digits.",
+);
+export const count = z.int().min(1).max(999).default(1).describe("How many. Default: 1.");
+export const effort = z
+  .int()
+  .min(1)
+  .max(5)
+  .describe(
+    "How hard it is to see: 1 a glance, 2 open a door or the hood, 3 crawl under, 4 take something off, 5 take it apart.",
+  );
