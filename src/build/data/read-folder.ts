@@ -35,7 +35,7 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
     const source = await readOne(join(folder, path), path, fileKind.body);
     sources.set(path, source);
     complaints.push(...source.faults);
-    if (source.faults.length === 0) files.push({ path, kind, value: source.value });
+    files.push({ path, kind, value: source.value, broken: source.faults.length > 0 });
   }
   const read = readCatalog(files);
   const findings = [...complaints, ...read.complaints].map((complaint) =>
@@ -96,7 +96,7 @@ function stray(path: string): Complaint {
 
 function locate(complaint: Complaint, source: Source | undefined): Finding {
   const position = source?.locate(complaint) ?? { line: 1, column: 1, length: 1 };
-  return { ...complaint, position, shown: source?.text.split("\n")[position.line - 1]?.replace(/\r$/, "") ?? "" };
+  return { ...complaint, position, shown: source?.line(position.line) ?? "" };
 }
 
 function byGravity(a: Finding, b: Finding): number {

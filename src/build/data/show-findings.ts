@@ -3,8 +3,8 @@ import type { Finding } from "./read-folder.ts";
 
 export function showFinding(finding: Finding, folder: string): string {
   const { line, column, length } = finding.position;
-  const head = `${folder}/${finding.file}:${line}:${column}: ${finding.severity}: ${finding.message}`;
-  const hint = `    → ${finding.hint}`;
+  const head = harmless(`${folder}/${finding.file}:${line}:${column}: ${finding.severity}: ${finding.message}`);
+  const hint = harmless(`    → ${finding.hint}`);
   if (!finding.shown) return `${head}\n${hint}`;
   const [shown, at] = cut(finding.shown, column);
   const gutter = `${String(line).padStart(6)} | `;
@@ -24,8 +24,16 @@ export function countFindings(findings: readonly Finding[]): string {
 
 /** A long line is cut round the fault, so that the mark stays in sight. */
 function cut(text: string, column: number): [string, number] {
-  const plain = text.replaceAll("\t", " ");
+  const plain = harmless(text);
   if (plain.length <= 110) return [plain, column];
   const start = Math.max(0, column - 50);
-  return [`${start > 0 ? "…" : ""}${plain.slice(start, start + 100)}…`, column - start + (start > 0 ? 1 : 0)];
+  return [
+    `${start > 0 ? "…" : ""}${plain.slice(start, start + 100)}${start + 100 < plain.length ? "…" : ""}`,
+    column - start + (start > 0 ? 1 : 0),
+  ];
+}
+
+/** Signs that would move the cursor, colour the terminal or turn the line round are shown as blanks, one for one. */
+function harmless(text: string): string {
+  return text.replaceAll(/[\p{Cc}\p{Bidi_Control}]/gu, " ");
 }

@@ -23,14 +23,18 @@ export interface Position {
 
 export interface Source {
   readonly text: string;
+  /** Its facts; of a broken file its text. */
   readonly value: unknown;
   /** What keeps the file from being read at all. */
   readonly faults: readonly Complaint[];
   locate(complaint: Complaint): Position;
+  /** The line with this number, counted from 1. */
+  line(number: number): string;
 }
 
 /** Reads YAML, or Markdown with YAML facts between '---' lines when `body` names the field for the text below them. */
-export function readSource(path: string, text: string, body: string | undefined): Source {
+export function readSource(path: string, written: string, body: string | undefined): Source {
+  const text = written.replace(/^\uFEFF/, ""); // An editor does not count the byte order mark as a column.
   const parts = body === undefined ? { yaml: text, at: 0, rest: "", restAt: 0 } : splitFacts(text);
   if (!parts)
     return broken(
@@ -81,6 +85,7 @@ export function readSource(path: string, text: string, body: string | undefined)
       `'${body}' stands among the facts`,
       "write that text below the second '---'",
     );
+  const lines = new Lines(text);
   const bodyLead = parts.rest.length - parts.rest.trimStart().length;
   return {
     text,
@@ -91,13 +96,14 @@ export function readSource(path: string, text: string, body: string | undefined)
         body !== undefined && complaint.path[0] === body
           ? inText(parts.restAt + bodyLead, complaint)
           : inYaml(doc.contents, parts.yaml, parts.at, complaint);
-      return positionAt(text, from, length);
+      return lines.positionAt(from, length);
     },
+    line: (number) => lines.line(number),
   };
 }
 
 function splitFacts(text: string): { yaml: string; at: number; rest: string; restAt: number } | undefined {
-  const match = /^(\uFEFF?---[ \t]*\r?\n)([\s\S]*?)(^---[ \t]*(?:\r?\n|$))/m.exec(text);
+  const match = /^(---[ \t]*\r?\n)([\s\S]*?)(^---[ \t]*(?:\r?\n|$))/m.exec(text);
   if (match?.index !== 0) return undefined;
   const at = (match[1] as string).length;
   const restAt = match[0].length;
@@ -105,17 +111,19 @@ function splitFacts(text: string): { yaml: string; at: number; rest: string; res
 }
 
 function broken(path: string, text: string, from: number, length: number, message: string, hint: string): Source {
+  const lines = new Lines(text);
   return {
     text,
-    value: undefined,
+    value: text,
     faults: [{ severity: "error", file: path, path: [], message, hint }],
-    locate: () => positionAt(text, from, length),
+    locate: () => lines.positionAt(from, length),
+    line: (number) => lines.line(number),
   };
 }
 
 /** A file that could not even be read as text. */
 export function unreadable(path: string, message: string, hint: string): Source {
-  return broken(path, "", 0, 0, message, hint);
+  return { ...broken(path, "", 0, 0, message, hint), value: undefined };
 }
 
 function inText(start: number, { within }: Complaint): [number, number] {
@@ -145,7 +153,7 @@ function inYaml(contents: unknown, yaml: string, offset: number, complaint: Comp
   const at = complaint.key ? (name ?? found) : (found ?? name);
   const [from, to] = at?.range ?? [0, 1];
   if (complaint.within && isScalar(at)) {
-    const [start, end] = withinScalar(yaml, from, to, String(at.value), complaint.within);
+    const [start, end] = withinScalar(yaml, from, to, String(at.value).trim(), complaint.within);
     return [offset + start, end - start];
   }
   return [offset + from, isScalar(at) ? to - from : 1];
@@ -164,13 +172,32 @@ function withinScalar(
   return [from + lead + within[0], from + lead + within[1]];
 }
 
-function positionAt(text: string, from: number, length: number): Position {
-  const before = text.slice(0, from);
-  const line = before.split("\n").length;
-  const column = from - (before.lastIndexOf("\n") + 1) + 1;
-  const lineEnd = text.indexOf("\n", from);
-  const rest = (lineEnd < 0 ? text.length : lineEnd) - from;
-  return { line, column, length: Math.max(1, Math.min(length, rest)) };
+/** The lines of a text, found once, so that thousands of complaints about one file are placed quickly. */
+class Lines {
+  readonly #text: string;
+  readonly #starts: number[] = [0];
+
+  constructor(text: string) {
+    this.#text = text;
+    for (let end = text.indexOf("\n"); end >= 0; end = text.indexOf("\n", end + 1)) this.#starts.push(end + 1);
+  }
+
+  line(number: number): string {
+    const text = this.#text.slice(this.#starts[number - 1], this.#starts[number]);
+    return text.replace(/\r?\n?$/, "");
+  }
+
+  positionAt(from: number, length: number): Position {
+    let [low, high] = [0, this.#starts.length - 1];
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if ((this.#starts[middle] as number) <= from) low = middle;
+      else high = middle - 1;
+    }
+    const column = from - (this.#starts[low] as number) + 1;
+    const rest = this.line(low + 1).length - column + 1;
+    return { line: low + 1, column, length: Math.max(1, Math.min(length, rest)) };
+  }
 }
 
 function firstLine(message: string): string {

@@ -4,7 +4,7 @@ import { nearest } from "../scope/nearest.ts";
 import type { Complaints, Path } from "./complaint.ts";
 
 export function checkShape<T>(shape: z.ZodType<T>, value: unknown, complaints: Complaints): T | undefined {
-  const result = shape.safeParse(value);
+  const result = shape.safeParse(value, { reportInput: true });
   if (result.success) return result.data;
   for (const issue of result.error.issues) complain(shape, issue, complaints);
   return undefined;
@@ -14,6 +14,18 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
   const path = issue.path.filter((step): step is string | number => typeof step !== "symbol");
   const name = fieldName(path);
   const meaning = describe(shape, path);
+  const noSuchValue = (typed: unknown, options: readonly string[]): void => {
+    const meant = typeof typed === "string" ? nearest(typed, options) : undefined;
+    complaints.error(
+      path,
+      typed === undefined
+        ? `${name} is missing`
+        : typeof typed === "object"
+          ? `${name} has no such value`
+          : `'${typed}' is no value of ${name}`,
+      meant ? `did you mean '${meant}'?` : `values are ${options.join(", ")}`,
+    );
+  };
   switch (issue.code) {
     case "unrecognized_keys": {
       const known = keysAt(shape, path);
@@ -29,31 +41,48 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
       return;
     }
     case "invalid_type": {
-      const wanted =
-        issue.expected === "string"
-          ? "words"
-          : issue.expected === "int"
-            ? "a whole number"
-            : `${article(issue.expected)}`;
-      if (issue.input === undefined && valueIsMissing(issue)) {
-        complaints.error(path, `${name} is missing`, meaning || `give it ${wanted}`);
-        return;
-      }
-      const hint = issue.expected === "string" && typeof issue.input === "number" ? "put quotes round it" : meaning;
-      complaints.error(path, `${name} must be ${wanted}`, hint || `write ${wanted}`);
+      const wanted = article(issue.expected);
+      const unquoted = issue.expected === "string" && typeof issue.input === "number";
+      if (issue.input === null && path.length > 0)
+        complaints.error(path, `${name} is empty`, meaning || `give it ${wanted}`);
+      else if (issue.input === undefined) complaints.error(path, `${name} is missing`, meaning || `give it ${wanted}`);
+      else
+        complaints.error(
+          path,
+          `${name} must be ${wanted}`,
+          unquoted ? "put quotes round it" : meaning || `write ${wanted}`,
+        );
       return;
     }
-    case "invalid_value": {
-      const options = issue.values.map(String);
-      const typed = typeof issue.input === "string" ? issue.input : "";
-      const meant = nearest(typed, options);
+    case "invalid_value":
+      noSuchValue(issue.input, issue.values.map(String));
+      return;
+    case "invalid_union": {
+      const inner = issue.errors.find((errors) => errors.some((one) => one.code !== "invalid_value"))?.[0];
+      if (issue.discriminator !== undefined)
+        noSuchValue(
+          at(issue.input, issue.discriminator),
+          "options" in issue && Array.isArray(issue.options) ? issue.options.map(String) : [],
+        );
+      else if (inner)
+        complain(shape, { ...inner, path: [...issue.path, ...inner.path] } as z.core.$ZodIssue, complaints);
+      else complaints.error(path, `${name} has no such value`, meaning || "mend the field");
+      return;
+    }
+    case "invalid_key":
       complaints.error(
         path,
-        typed ? `'${typed}' is no value of ${name}` : `${name} has no such value`,
-        meant ? `did you mean '${meant}'?` : `values are ${options.join(", ")}`,
+        `${name} is no name for a field: ${issue.issues[0]?.message}`,
+        meaning || "mend the name",
+        {
+          key: true,
+        },
       );
       return;
-    }
+    case "too_small":
+    case "too_big":
+      complaints.error(path, `${name} ${sizeFault(issue)}`, meaning || "mend the field");
+      return;
     default:
       complaints.error(
         path,
@@ -63,8 +92,19 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
   }
 }
 
-function valueIsMissing(issue: z.core.$ZodIssue): boolean {
-  return issue.code === "invalid_type" && /received undefined/.test(issue.message);
+/** 'is empty', 'must have at least 2 entries', 'must be at most 5'. */
+function sizeFault(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): string {
+  const small = issue.code === "too_small";
+  const limit = small ? issue.minimum : issue.maximum;
+  const counted = { string: "letters", array: limit === 1 ? "entry" : "entries" }[issue.origin as string];
+  if (small && limit === 1 && counted) return "is empty";
+  if (counted) return `must have at ${small ? "least" : "most"} ${limit} ${counted}`;
+  if (issue.inclusive === false) return `must be ${small ? "above" : "below"} ${limit}`;
+  return `must be at ${small ? "least" : "most"} ${limit}`;
+}
+
+function at(value: unknown, key: string): unknown {
+  return typeof value === "object" && value !== null ? (value as Record<string, unknown>)[key] : undefined;
 }
 
 function fieldName(path: Path): string {
@@ -75,6 +115,8 @@ function fieldName(path: Path): string {
 
 function article(type: string): string {
   const names: Record<string, string> = {
+    string: "words",
+    int: "a whole number",
     object: "a set of fields",
     record: "a set of fields",
     array: "a list",

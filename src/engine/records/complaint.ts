@@ -1,6 +1,9 @@
 /** What is wrong with a file, said so that an editor can mend it. Lines and columns are added where the file is read. */
 export type Path = readonly (string | number)[];
 
+/** What a name is a name of, in the trade's words. */
+export type Naming = "change record" | "record" | "bulletin" | "system" | "component" | "place" | "part";
+
 export interface Complaint {
   readonly severity: "error" | "warning";
   readonly file: string;
@@ -12,6 +15,8 @@ export interface Complaint {
   readonly within?: readonly [from: number, to: number];
   readonly message: string;
   readonly hint: string;
+  /** The whole complaint is that nothing has this name: no part, or no record, part or component. */
+  readonly unknown?: { readonly name: string; readonly as: readonly Naming[] };
 }
 
 /** Collects complaints about one file. */
@@ -23,7 +28,7 @@ export class Complaints {
     this.#file = file;
   }
 
-  error(path: Path, message: string, hint: string, more: Pick<Complaint, "within" | "key"> = {}): void {
+  error(path: Path, message: string, hint: string, more: Pick<Complaint, "within" | "key" | "unknown"> = {}): void {
     this.list.push({ severity: "error", file: this.#file, path, message, hint, ...more });
   }
 

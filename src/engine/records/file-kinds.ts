@@ -42,7 +42,10 @@ export interface DataFile {
   /** Path inside the data folder, with '/'. */
   readonly path: string;
   readonly kind: FileKindName;
+  /** Its facts. Of a broken file its text, or nothing when not even that could be read. */
   readonly value: unknown;
+  /** It has a fault that has been reported already, and is only here for the names in it. */
+  readonly broken?: boolean;
 }
 
 export type ValueOf<K extends FileKindName> = z.infer<(typeof FILE_KINDS)[K]["shape"]>;

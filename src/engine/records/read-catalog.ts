@@ -2,6 +2,7 @@
  * From the files of a data folder to the catalog. Nothing is thrown at the first fault: every file is checked as far as
  * it can be, and all complaints come back at once. There is a catalog only when there is no error.
  */
+import { echoOf } from "./broken-files.ts";
 import type { Catalog } from "./catalog.ts";
 import { checkShape } from "./check-shape.ts";
 import { type Complaint, Complaints } from "./complaint.ts";
@@ -38,7 +39,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const all: Complaints[] = [];
   const shaped = <K extends FileKindName>(kind: K): Shaped<K>[] =>
     files.flatMap((file) => {
-      if (file.kind !== kind) return [];
+      if (file.kind !== kind || file.broken) return [];
       const complaints = new Complaints(file.path);
       all.push(complaints);
       const value = checkShape<unknown>(FILE_KINDS[kind].shape, file.value, complaints);
@@ -69,8 +70,13 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const words = shaped("words")[0]?.value ?? { ignore: [], mean: [] };
   const maker = shaped("maker")[0]?.value ?? NO_MAKER;
 
-  const complaints = all.flatMap((one) => one.list);
-  if (complaints.some((complaint) => complaint.severity === "error")) return { catalog: undefined, complaints };
+  const found = all.flatMap((one) => one.list);
+  const wrong = new Set(found.map((complaint) => complaint.file));
+  const broken = files.filter((file) => file.broken || wrong.has(file.path));
+  const isEcho = echoOf(broken);
+  const complaints = found.filter((complaint) => !isEcho(complaint));
+  if (files.some((file) => file.broken) || complaints.some((complaint) => complaint.severity === "error"))
+    return { catalog: undefined, complaints };
   const catalog: Catalog = {
     maker,
     space,

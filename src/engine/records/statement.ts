@@ -122,3 +122,25 @@ export type StatementOf<T extends Statement["type"]> = Extract<Statement, { type
 export function statementsOf<T extends Statement["type"]>(statements: readonly Statement[], type: T): StatementOf<T>[] {
   return statements.filter((statement): statement is StatementOf<T> => statement.type === type);
 }
+
+/** The parts that a statement names, each once. */
+export function partsNamed(statement: Statement): string[] {
+  const named = (): (string | undefined)[] => {
+    switch (statement.type) {
+      case "built":
+      case "service-only":
+        return [statement.part];
+      case "mixed":
+        return [...statement.parts];
+      case "supersedes":
+        return [statement.old, statement.new, ...statement.with];
+      case "stands-in":
+        return [statement.part, statement.for, ...statement.with];
+      case "kit":
+        return [statement.kit, ...statement.contents.map((content) => content.part)];
+      default:
+        return [];
+    }
+  };
+  return [...new Set(named().filter((number) => number !== undefined))];
+}

@@ -2,11 +2,11 @@
  * Sets of cars in one normal form: two sets hold the same cars exactly when they are the same object.
  *
  * A set is a decision diagram. Traits stand in one fixed order; a branch asks for one trait and sends each
- * piece of its domain on to the set of what may follow. "Yarrow from 1973, or any Teasel" is
+ * piece of its domain on to the set of what may follow. "Linnet from 1973, or any Plover" is
  *
- *        line ── Yarrow ──> year ── ..1972 ──> none
+ *        line ── Linnet ──> year ── ..1972 ──> none
  *          │                     └─ 1973.. ──> all
- *          ├──── Teasel ──> all
+ *          ├──── Plover ──> all
  *          └──── the rest > none
  *
  * Two rules make the form unique: no branch sends everything the same way, and equal branches are made once.

@@ -1,13 +1,27 @@
-import { closest, distance } from "fastest-levenshtein";
+import { distance } from "fastest-levenshtein";
 
-/** The known name that a mistyped one most likely meant; nothing when none is near enough to be a slip. */
+/**
+ * The known name that a mistyped one most likely meant; nothing when none is near enough to be a slip.
+ * About a third of the letters may be wrong, and one in a short name, but something of it must be right.
+ */
 export function nearest(typed: string, known: readonly string[]): string | undefined {
-  if (known.length === 0) return undefined;
-  const best = closest(
-    typed.toLowerCase(),
-    known.map((name) => name.toLowerCase()),
-  );
-  const slips = distance(typed.toLowerCase(), best);
-  if (slips > Math.max(1, Math.floor(typed.length / 3))) return undefined;
-  return known.find((name) => name.toLowerCase() === best);
+  const wanted = typed.toLowerCase();
+  const most = Math.max(1, Math.round(typed.length / 3));
+  let best: string | undefined;
+  let fewest = most + 1;
+  for (const name of known) {
+    const slips = slipsBetween(wanted, name.toLowerCase());
+    if (slips >= fewest || slips >= Math.max(typed.length, name.length)) continue;
+    best = name;
+    fewest = slips;
+  }
+  return best;
+}
+
+/** Letters left out, put in or mistaken; two neighbours the wrong way round are one slip. */
+function slipsBetween(typed: string, name: string): number {
+  let i = 0;
+  while (i < typed.length && typed[i] === name[i]) i++;
+  const turned = typed.slice(0, i) + (typed[i + 1] ?? "") + (typed[i] ?? "") + typed.slice(i + 2);
+  return typed !== name && turned === name ? 1 : distance(typed, name);
 }

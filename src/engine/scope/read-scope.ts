@@ -9,11 +9,11 @@
  *   eq=DF,AC    has one of these                          no=DF,AC     has none of these
  *   at=F73#24501+   at=F73#24501-                         plant F, from (before) number 24501 of 1973 on
  *   at=F73@1973-02-01+                                    the same by date
- *   fitted=30-2230L   fitted!=30-2230L                    what is on the car today
+ *   fitted=AB-100   fitted!=AB-100                          what is on the car today
  */
 import { ALL, type CarSet, NONE } from "./diagram.ts";
 import { nearest } from "./nearest.ts";
-import { outside, type Ranges, ranges } from "./ranges.ts";
+import { outside, ranges } from "./ranges.ts";
 import type { Alternative, Clause, Scope, ValuesClause } from "./scope.ts";
 import { FITTED, type Space } from "./space.ts";
 import { numberOf, span, stretch, type Trait } from "./trait.ts";
@@ -28,25 +28,32 @@ export interface ScopeSlip {
 
 export type ReadScope = { readonly scope: Scope } | { readonly slips: readonly ScopeSlip[] };
 
-const OPERATORS = /^([^=!<>]*?)\s*(!=|>=|<=|=|<|>)\s*(.*)$/s;
+const OPERATORS = /^([^=!<>]*?)\s*(!=|>=|<=|=|<|>)\s*(.*)$/ds;
+
+/** A piece of the text without the white space round it, and where it begins. */
+interface Word {
+  readonly text: string;
+  readonly from: number;
+}
+type Slip = (at: Word, message: string, hint: string) => undefined;
 
 export function readScope(space: Space, text: string): ReadScope {
+  if (text.trim().toLowerCase() === "all") return { scope: { text: text.trim(), alternatives: [[]], cars: ALL } };
   const slips: ScopeSlip[] = [];
-  if (text.trim().toLowerCase() === "all") return { scope: { text, alternatives: [[]], cars: ALL } };
+  const slip: Slip = (at, message, hint) => {
+    slips.push({ from: at.from, to: at.from + Math.max(1, at.text.length), message, hint });
+    return undefined;
+  };
   const alternatives: Alternative[] = [];
   let cars: CarSet = NONE;
-  for (const part of split(text, "||")) {
+  for (const part of split({ text, from: 0 }, "||")) {
     const clauses: Clause[] = [];
     let set: CarSet = ALL;
-    for (const piece of split(part.text, ";")) {
-      const at = part.from + piece.from;
-      const read = readClause(space, piece.text);
-      if ("slip" in read) {
-        slips.push({ ...read.slip, from: at + read.slip.from, to: at + read.slip.to });
-      } else {
-        clauses.push(read.clause);
-        set = space.sets.and(set, carsOf(space, read.clause));
-      }
+    for (const piece of split(part, ";")) {
+      const clause = readClause(space, piece, slip);
+      if (!clause) continue;
+      clauses.push(clause);
+      set = space.sets.and(set, carsOf(space, clause));
     }
     alternatives.push(clauses);
     cars = space.sets.or(cars, set);
@@ -54,73 +61,74 @@ export function readScope(space: Space, text: string): ReadScope {
   return slips.length > 0 ? { slips } : { scope: { text: text.trim(), alternatives, cars } };
 }
 
-type ReadClause = { clause: Clause } | { slip: ScopeSlip };
-
-function readClause(space: Space, text: string): ReadClause {
-  const parts = OPERATORS.exec(text.trim());
-  const lead = text.length - text.trimStart().length;
-  const slip = (of: string, message: string, hint: string): ReadClause => {
-    const from = Math.max(0, of ? text.indexOf(of) : lead);
-    return { slip: { from, to: from + Math.max(1, of.length), message, hint } };
-  };
+function readClause(space: Space, clause: Word, slip: Slip): Clause | undefined {
   const names = [...space.declared.map((trait) => trait.id), "eq", "no", "at", FITTED];
-  if (!parts) return slip(text.trim(), `'${text.trim()}' is not a clause`, `write trait=value, such as ${names[0]}=…`);
-  const [, name, sign, values] = parts as unknown as [string, string, string, string];
-  if (values.trim() === "") return slip(text.trim(), `'${text.trim()}' names no value`, "write one after the sign");
-  if (name === "eq" || name === "no") return readFlags(space, name, sign, values, slip);
-  if (name === "at") return readPoint(space, sign, values, slip);
-  if (name === FITTED) return readFitted(space, sign, values, slip);
-  const index = space.find(name);
+  if (clause.text === "")
+    return slip(clause, "a clause is missing here", "take the ';' or '||' away, or write trait=value");
+  const parts = OPERATORS.exec(clause.text);
+  if (!parts) return slip(clause, `'${clause.text}' is not a clause`, `write trait=value, such as ${names[0]}=…`);
+  const [name, sign, values] = groups(parts, clause.from) as [Word, Word, Word];
+  if (values.text === "") return slip(clause, `'${clause.text}' names no value`, "write one after the sign");
+  if (name.text === "eq" || name.text === "no") return readFlags(space, name.text, sign, values, slip);
+  if (name.text === "at") return readPoint(space, sign, values, slip);
+  if (name.text === FITTED) return readFitted(space, sign, values, slip);
+  const index = space.find(name.text);
   if (index === undefined) {
-    const meant = nearest(name, names);
+    const meant = nearest(name.text, names);
     return slip(
-      name,
-      `no trait is called '${name}'`,
+      name.text === "" ? sign : name,
+      `no trait is called '${name.text}'`,
       meant ? `did you mean '${meant}'?` : `traits are ${names.join(", ")}`,
     );
   }
   return readValues(space.trait(index), index, sign, values, slip);
 }
 
-type MakeSlip = (of: string, message: string, hint: string) => ReadClause;
-
-function readValues(trait: Trait, index: number, sign: string, values: string, slip: MakeSlip): ReadClause {
-  const [lo, hi] = span(trait);
-  if (sign === "=" || sign === "!=") {
-    const pairs: [number, number][] = [];
-    for (const value of values.split(",").map((v) => v.trim())) {
-      const pair = readRange(trait, value);
-      if (!pair) return slip(value, `${trait.label} has no value '${value}'`, valuesHint(trait, value));
-      if (pair[0] > pair[1]) return slip(value, `the range '${value}' runs backwards`, "write the smaller value first");
-      pairs.push(pair);
-    }
+function readValues(trait: Trait, index: number, sign: Word, values: Word, slip: Slip): Clause | undefined {
+  if (sign.text === "=" || sign.text === "!=") {
+    const pairs = each(values, slip, (value) => readRange(trait, value, slip));
+    if (!pairs) return undefined;
     const set = ranges(pairs);
-    return clauseOf(index, sign === "=" ? set : outside(set, [lo, hi]), sign === "=" ? "one of" : "none of");
+    return sign.text === "="
+      ? { type: "values", trait: index, values: set, written: "one of" }
+      : { type: "values", trait: index, values: outside(set, span(trait)), written: "none of" };
   }
   if (trait.kind === "list" || trait.kind === "flag")
-    return slip(sign, `${trait.label} has no order, so '${sign}' means nothing`, "use = or != with a list of values");
-  const number = numberOf(trait, values);
-  if (number === undefined) return slip(values, `${trait.label} has no value '${values}'`, valuesHint(trait, values));
+    return slip(
+      sign,
+      `${trait.label} has no order, so '${sign.text}' means nothing`,
+      "use = or != with a list of values",
+    );
+  const number = readValue(trait, values, slip);
+  if (number === undefined) return undefined;
   const [first, last] = stretch(trait, number);
-  if (sign === ">=") return clauseOf(index, ranges([[number, last]]), "from");
-  if (sign === ">") return clauseOf(index, ranges([[number + 1, last]]), "from");
-  if (sign === "<=") return clauseOf(index, ranges([[first, number]]), "up to");
-  return clauseOf(index, ranges([[first, number - 1]]), "up to");
+  const clause = (pair: [number, number], written: ValuesClause["written"]): Clause => {
+    return { type: "values", trait: index, values: ranges([pair]), written };
+  };
+  if (sign.text === ">=") return clause([number, last], "from");
+  if (sign.text === ">") return clause([number + 1, last], "after");
+  if (sign.text === "<=") return clause([first, number], "up to");
+  return clause([first, number - 1], "before");
 }
 
-function clauseOf(trait: number, values: Ranges, written: ValuesClause["written"]): ReadClause {
-  return { clause: { type: "values", trait, values, written } };
+function readValue(trait: Trait, typed: Word, slip: Slip): number | undefined {
+  return (
+    numberOf(trait, typed.text) ??
+    slip(typed, `${trait.label} has no value '${typed.text}'`, valuesHint(trait, typed.text))
+  );
 }
 
-function readRange(trait: Trait, text: string): [number, number] | undefined {
-  const one = numberOf(trait, text);
+/** One value, or first and last of several. */
+function readRange(trait: Trait, typed: Word, slip: Slip): [number, number] | undefined {
+  const one = numberOf(trait, typed.text);
   if (one !== undefined) return [one, one];
-  if (trait.kind === "list" || trait.kind === "flag" || trait.kind === "date") return undefined;
-  const parts = /^(\S+?)\s*-\s*(\S+)$/.exec(text);
-  if (!parts) return undefined;
-  const from = numberOf(trait, parts[1] as string);
-  const to = numberOf(trait, parts[2] as string);
-  return from === undefined || to === undefined ? undefined : [from, to];
+  const ends = trait.kind === "whole" || trait.kind === "serial" ? /^(\S+?)\s*-\s*(\S+)$/.exec(typed.text) : null;
+  const from = ends ? numberOf(trait, ends[1] as string) : undefined;
+  const to = ends ? numberOf(trait, ends[2] as string) : undefined;
+  if (from === undefined || to === undefined)
+    return slip(typed, `${trait.label} has no value '${typed.text}'`, valuesHint(trait, typed.text));
+  if (from > to) return slip(typed, `the range '${typed.text}' runs backwards`, "write the smaller value first");
+  return [from, to];
 }
 
 function valuesHint(trait: Trait, typed: string): string {
@@ -136,33 +144,30 @@ function valuesHint(trait: Trait, typed: string): string {
   return `values run from ${trait.from} to ${trait.to}`;
 }
 
-function readFlags(space: Space, name: string, sign: string, values: string, slip: MakeSlip): ReadClause {
-  if (sign !== "=") return slip(sign, `'${name}' takes only =`, "use eq= for has, no= for has not");
-  const traits: number[] = [];
-  for (const value of values.split(",").map((v) => v.trim())) {
-    const index = space.find(value);
-    if (index === undefined || space.trait(index).kind !== "flag") {
-      const flags = space.declared.filter((trait) => trait.kind === "flag").map((trait) => trait.id);
-      const meant = nearest(value, flags);
-      return slip(
-        value,
-        `no equipment is called '${value}'`,
-        meant ? `did you mean '${meant}'?` : `equipment is ${flags.join(", ") || "not declared in traits.yaml"}`,
-      );
-    }
-    traits.push(index);
-  }
-  return { clause: { type: "flags", side: name === "eq" ? "any" : "none", traits } };
+function readFlags(space: Space, name: "eq" | "no", sign: Word, values: Word, slip: Slip): Clause | undefined {
+  if (sign.text !== "=") return slip(sign, `'${name}' takes only =`, "use eq= for has, no= for has not");
+  const traits = each(values, slip, (value) => {
+    const index = space.find(value.text);
+    if (index !== undefined && space.trait(index).kind === "flag") return index;
+    const flags = space.declared.filter((trait) => trait.kind === "flag").map((trait) => trait.id);
+    const meant = nearest(value.text, flags);
+    return slip(
+      value,
+      `no equipment is called '${value.text}'`,
+      meant ? `did you mean '${meant}'?` : `equipment is ${flags.join(", ") || "not declared in traits.yaml"}`,
+    );
+  });
+  return traits && { type: "flags", side: name === "eq" ? "any" : "none", traits };
 }
 
-const POINT = /^(.+?)(\d{4}|\d{2})([#@])([\w-]+?)([+-])$/;
+const POINT = /^(.+?)(\d{4}|\d{2})([#@])([\w-]+?)([+-])$/d;
 
-function readPoint(space: Space, sign: string, values: string, slip: MakeSlip): ReadClause {
-  const parts = POINT.exec(values.trim());
+function readPoint(space: Space, sign: Word, values: Word, slip: Slip): Clause | undefined {
+  const parts = POINT.exec(values.text);
   const form = "write plant, model year, # and the number, then + (from it on) or - (before it), such as at=F73#24501+";
-  if (sign !== "=" || !parts) return slip(values, `'${values}' is not a point in a plant's production`, form);
-  const [, plantText, yearText, mark, atText, side] = parts as unknown as string[];
-  const by = mark === "#" ? "sequence" : "date";
+  if (sign.text !== "=" || !parts) return slip(values, `'${values.text}' is not a point in a plant's production`, form);
+  const [plantText, yearText, mark, atText, side] = groups(parts, values.from) as [Word, Word, Word, Word, Word];
+  const by = mark.text === "#" ? "sequence" : "date";
   const roles = [space.role("plant"), space.role("year"), space.role(by)];
   if (roles.includes(undefined))
     return slip(
@@ -175,15 +180,15 @@ function readPoint(space: Space, sign: string, values: string, slip: MakeSlip): 
     Trait,
     Trait,
   ];
-  const plant = numberOf(plantTrait, plantText as string);
-  if (plant === undefined)
-    return slip(plantText as string, `no plant is called '${plantText}'`, valuesHint(plantTrait, plantText as string));
-  const year = fullYear(yearTrait, yearText as string);
-  if (year === undefined) return slip(yearText as string, `no model year is '${yearText}'`, valuesHint(yearTrait, ""));
-  const at = numberOf(atTrait, atText as string);
-  if (at === undefined)
-    return slip(atText as string, `${atTrait.label} has no value '${atText}'`, valuesHint(atTrait, ""));
-  return { clause: { type: "point", side: side === "+" ? "from" : "before", plant, year, by, at } };
+  const plant =
+    numberOf(plantTrait, plantText.text) ??
+    slip(plantText, `no plant is called '${plantText.text}'`, valuesHint(plantTrait, plantText.text));
+  const year =
+    fullYear(yearTrait, yearText.text) ??
+    slip(yearText, `no model year is '${yearText.text}'`, valuesHint(yearTrait, ""));
+  const at = readValue(atTrait, atText, slip);
+  if (plant === undefined || year === undefined || at === undefined) return undefined;
+  return { type: "point", side: side.text === "+" ? "from" : "before", plant, year, by, at };
 }
 
 /** A year in full, or its last two digits where just one year of the domain ends in them. */
@@ -195,10 +200,19 @@ function fullYear(trait: Trait, text: string): number | undefined {
   return years.length === 1 ? years[0] : undefined;
 }
 
-function readFitted(space: Space, sign: string, values: string, slip: MakeSlip): ReadClause {
-  if (sign !== "=" && sign !== "!=") return slip(sign, "'fitted' takes = or !=", "write fitted=PART or fitted!=PART");
-  const traits = values.split(",").map((value) => space.fitted(value.trim()));
-  return { clause: { type: "flags", side: sign === "=" ? "any" : "none", traits } };
+function readFitted(space: Space, sign: Word, values: Word, slip: Slip): Clause | undefined {
+  if (sign.text !== "=" && sign.text !== "!=")
+    return slip(sign, "'fitted' takes = or !=", "write fitted=PART or fitted!=PART");
+  const traits = each(values, slip, (part) => space.fitted(part.text));
+  return traits && { type: "flags", side: sign.text === "=" ? "any" : "none", traits };
+}
+
+/** Every value of a list with commas, read; nothing when one of them slips. */
+function each<T>(values: Word, slip: Slip, read: (value: Word) => T | undefined): T[] | undefined {
+  const all = split(values, ",").map((value) =>
+    value.text === "" ? slip(value, "a value is missing here", "take the ',' away") : read(value),
+  );
+  return all.every((one) => one !== undefined) ? all : undefined;
 }
 
 /** The cars that one clause holds for. */
@@ -228,11 +242,16 @@ function carsAtPoint(space: Space, point: Extract<Clause, { type: "point" }>): C
   return space.sets.and(space.where(plant, [[point.plant, point.plant]]), space.sets.or(beyond, inYear));
 }
 
-function split(text: string, by: string): { text: string; from: number }[] {
-  let from = 0;
-  return text.split(by).map((part) => {
-    const piece = { text: part, from };
+function split(whole: Word, by: string): Word[] {
+  let from = whole.from;
+  return whole.text.split(by).map((part) => {
+    const piece = { text: part.trim(), from: from + part.length - part.trimStart().length };
     from += part.length + by.length;
     return piece;
   });
+}
+
+/** What the groups of a pattern caught, each with its place. */
+function groups(match: RegExpExecArray, from: number): Word[] {
+  return match.slice(1).map((text, i) => ({ text, from: from + (match.indices?.[i + 1]?.[0] ?? 0) }));
 }

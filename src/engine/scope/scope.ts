@@ -10,7 +10,7 @@ export interface ValuesClause {
   readonly type: "values";
   readonly trait: number;
   readonly values: Ranges;
-  readonly written: "one of" | "none of" | "from" | "up to";
+  readonly written: "one of" | "none of" | "from" | "after" | "up to" | "before";
 }
 /** Built at this plant from (or before) this point on: the sequence number or date in this model year, or any later (earlier) year. */
 export interface PointClause {

@@ -17,12 +17,15 @@ export class Space {
   constructor(traits: readonly Trait[]) {
     this.traits = [...traits];
     this.#declared = traits.length;
-    traits.forEach((trait, index) => {
-      for (const name of [trait.id, ...trait.aliases, trait.label]) {
-        const key = name.toLowerCase();
-        if (!this.#byName.has(key)) this.#byName.set(key, index);
-      }
-    });
+    // Ids first: what one trait is also called never hides the id of another.
+    const names = [(trait: Trait) => [trait.id], (trait: Trait) => [...trait.aliases, trait.label]];
+    for (const namesOf of names)
+      traits.forEach((trait, index) => {
+        for (const name of namesOf(trait)) {
+          const key = name.toLowerCase();
+          if (!this.#byName.has(key)) this.#byName.set(key, index);
+        }
+      });
     this.sets = new CarSets((index) => span(this.trait(index)));
   }
 

@@ -64,7 +64,7 @@ export function span(trait: Trait): readonly [number, number] {
     case "whole":
       return [trait.from, trait.to];
     case "date":
-      return [day(trait.from) as number, day(trait.to) as number];
+      return [dayNumber(trait.from) as number, dayNumber(trait.to) as number];
     case "serial":
       return [0, trait.prefixes.length * 10 ** trait.digits - 1];
   }
@@ -96,7 +96,7 @@ function readValue(trait: Trait, text: string): number | undefined {
     case "whole":
       return /^-?\d+$/.test(text) ? Number(text) : undefined;
     case "date":
-      return day(text);
+      return dayNumber(text);
     case "serial": {
       const parts = /^([A-Z]*)(\d+)$/i.exec(text);
       const prefix = trait.prefixes.indexOf((parts?.[1] ?? "").toUpperCase());
@@ -133,7 +133,7 @@ export function stretch(trait: Trait, number: number): readonly [number, number]
 }
 
 /** Days since 1970-01-01 of a calendar date written year-month-day, or nothing when there is no such day. */
-function day(text: string): number | undefined {
+export function dayNumber(text: string): number | undefined {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return undefined;
   const time = Date.parse(`${text}T00:00:00Z`);
   if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== text) return undefined;

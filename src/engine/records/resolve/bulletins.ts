@@ -22,7 +22,10 @@ export function resolveBulletins(
         ["text"],
         `it cites '${citation.id}', which is no record, part or component`,
         meant ? `did you mean '${meant}'?` : "mend the id, or add the record",
-        { within: [citation.from, citation.to] },
+        {
+          within: [citation.from, citation.to],
+          unknown: { name: citation.id, as: ["record", "part", "component"] },
+        },
       );
     }
     bulletins.set(value.id, { id: value.id, file: path, facts: value, citations: cited });

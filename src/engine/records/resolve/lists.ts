@@ -18,9 +18,9 @@ export function checkCautions(file: Shaped<"cautions"> | undefined, systems: Sys
   return file.value.cautions;
 }
 
-/** A plate reads traits that exist, and its codes stand for values that they have. */
+/** A plate reads traits that exist, and its codes stand for values that they have. Without traits nothing can be said. */
 export function checkPlates(file: Shaped<"plates"> | undefined, space: Space): Plate[] {
-  if (!file) return [];
+  if (!file || space.declared.length === 0) return [];
   file.value.plates.forEach((plate, i) => {
     plate.positions.forEach((position, j) => {
       const path = ["plates", i, "positions", j];
@@ -40,7 +40,7 @@ export function checkPlates(file: Shaped<"plates"> | undefined, space: Space): P
         if (code.length !== position.length)
           file.complaints.error(
             [...path, "codes", code],
-            `code '${code}' is not ${position.length} characters long`,
+            `code '${code}' has ${code.length} characters, not ${position.length}`,
             "mend the code or the length",
             { key: true },
           );

@@ -1,11 +1,11 @@
 import { nearest } from "../../scope/nearest.ts";
-import type { Complaints, Path } from "../complaint.ts";
+import type { Complaints, Naming, Path } from "../complaint.ts";
 
 /** Complains when a file names something that no other file has. `what` is the trade's word for it, 'part'. */
 export function mustKnow(
   known: { has(name: string): boolean; keys(): Iterable<string> },
   name: string,
-  what: string,
+  what: Naming | "feature" | "trait",
   path: Path,
   complaints: Complaints,
   where: string,
@@ -16,6 +16,7 @@ export function mustKnow(
     path,
     `no ${what} is called '${name}'`,
     meant ? `did you mean '${meant}'?` : `add it to ${where}, or mend the name`,
+    what === "feature" || what === "trait" ? {} : { unknown: { name, as: [what] } },
   );
   return false;
 }

@@ -1,5 +1,6 @@
 import type { ChangeRecord, Component, Part } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
+import { NOTHING } from "../shapes/change.ts";
 import { mustKnow } from "./names.ts";
 
 export interface Parts {
@@ -11,15 +12,21 @@ export interface Parts {
 export function resolveParts(files: readonly Shaped<"parts">[], components: ReadonlyMap<string, Component>): Parts {
   const parts = new Map<string, Part>();
   for (const { value, complaints, path } of files) {
-    if (path !== `parts/${value.component}.yaml`)
+    const known = mustKnow(components, value.component, "component", ["component"], complaints, "components/");
+    if (known && path !== `parts/${value.component}.yaml`)
       complaints.error(
         ["component"],
         `the parts of '${value.component}' lie in ${path}`,
         `call the file parts/${value.component}.yaml`,
       );
-    mustKnow(components, value.component, "component", ["component"], complaints, "components/");
     const features = new Map(value.features.map((feature) => [feature.id, feature]));
     value.parts.forEach((part, i) => {
+      if (part.number === NOTHING)
+        complaints.error(
+          ["parts", i, "number"],
+          `'${NOTHING}' stands for no part, so no part can be called so`,
+          "give the part another number",
+        );
       if (parts.has(part.number))
         complaints.error(
           ["parts", i, "number"],

@@ -1,7 +1,7 @@
 import type { Space } from "../../scope/space.ts";
 import type { ChangeRecord, Component, Part } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
-import type { ChangeFile } from "../shapes/change.ts";
+import { type ChangeFile, NOTHING } from "../shapes/change.ts";
 import type { Systems } from "./components.ts";
 import { mustKnow } from "./names.ts";
 import { resolveScope } from "./scope.ts";
@@ -28,13 +28,13 @@ export function resolveRecords(
       const component = systems.components.get(id);
       return component ? [component] : [];
     });
-    const statements = readStatements(value, (text, at) => resolveScope(space, text, at, complaints));
+    const statements = readStatements(value, (text, at) => resolveScope(space, text, at, complaints, parts));
     checkNames(file, systems, parts);
     records.set(value.id, {
       id: value.id,
       file: path,
       facts: value,
-      scope: resolveScope(space, value.scope, ["scope"], complaints),
+      scope: resolveScope(space, value.scope, ["scope"], complaints, parts),
       components,
       systems: [...new Set(components.map((component) => component.system))],
       statements,
@@ -54,7 +54,10 @@ export function resolveRecords(
 /** Every part, place and component that a statement names must be known. */
 function checkNames({ value, complaints }: File, systems: Systems, parts: ReadonlyMap<string, Part>): void {
   const part = (number: string, path: (string | number)[]): void => {
-    if (number !== "none") mustKnow(parts, number, "part", path, complaints, "parts/");
+    mustKnow(parts, number, "part", path, complaints, "parts/");
+  };
+  const partOrNone = (number: string, path: (string | number)[]): void => {
+    if (number !== NOTHING) part(number, path);
   };
   const place = (name: string, path: (string | number)[]): void => {
     mustKnow(systems.places, name, "place", path, complaints, "the places of its component in components/");
@@ -66,7 +69,7 @@ function checkNames({ value, complaints }: File, systems: Systems, parts: Readon
   };
   value.built.forEach((built, i) => {
     place(built.place, ["built", i, "place"]);
-    part(built.part, ["built", i, "part"]);
+    partOrNone(built.part, ["built", i, "part"]);
   });
   value.mixed.forEach((mixed, i) => {
     place(mixed.place, ["mixed", i, "place"]);
@@ -79,7 +82,7 @@ function checkNames({ value, complaints }: File, systems: Systems, parts: Readon
   });
   value["stands-in"].forEach((use, i) => {
     part(use.part, ["stands-in", i, "part"]);
-    part(use.for, ["stands-in", i, "for"]);
+    partOrNone(use.for, ["stands-in", i, "for"]);
     eachPart("stands-in", i, "with", use.with);
   });
   value.kits.forEach((kit, i) => {

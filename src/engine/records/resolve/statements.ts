@@ -1,6 +1,6 @@
 import type { Scope } from "../../scope/scope.ts";
 import type { Path } from "../complaint.ts";
-import type { ChangeFile } from "../shapes/change.ts";
+import { type ChangeFile, NOTHING } from "../shapes/change.ts";
 import type { Statement } from "../statement.ts";
 
 /** What a record's file states, one statement each, in the order of the file's shape. */
@@ -8,7 +8,7 @@ export function readStatements(file: ChangeFile, scopeAt: (text: string, path: P
   const record = file.id;
   const some = (text: string | undefined, path: Path): Scope | undefined =>
     text === undefined ? undefined : scopeAt(text, path);
-  const part = (number: string): string | undefined => (number === "none" ? undefined : number);
+  const part = (number: string): string | undefined => (number === NOTHING ? undefined : number);
   const limits = (window: string): [string | undefined, string | undefined] => {
     const [low, high] = window.split("..").map((limit) => limit.trim() || undefined);
     return [low, high];

@@ -2,9 +2,14 @@ import { Space } from "../../scope/space.ts";
 import { span, type Trait } from "../../scope/trait.ts";
 import type { Shaped } from "../read-catalog.ts";
 
+/** Pages list the model years one by one. */
+const MOST_YEARS = 500;
 const RESERVED = ["eq", "no", "at", "fitted", "all"];
 
-/** The space of cars that traits.yaml opens. Names must be unique, and the reserved words of the scope language are taken. */
+/**
+ * The space of cars that traits.yaml opens. Names must be unique, and the reserved words of the scope language are taken.
+ * While there is something wrong with them the space is empty: every scope would only echo it.
+ */
 export function resolveTraits(file: Shaped<"traits"> | undefined): Space {
   if (!file) return new Space([]);
   const { complaints } = file;
@@ -33,7 +38,7 @@ export function resolveTraits(file: Shaped<"traits"> | undefined): Space {
         `no trait has the role '${role}'`,
         `add 'role: ${role}' to the trait that is the model ${role}`,
       );
-  return new Space(file.value.traits as Trait[]);
+  return new Space(complaints.list.length > 0 ? [] : (file.value.traits as Trait[]));
 }
 
 function checkDomain(trait: Trait, i: number, { complaints }: Shaped<"traits">): void {
@@ -44,6 +49,12 @@ function checkDomain(trait: Trait, i: number, { complaints }: Shaped<"traits">):
       ["traits", i, "kind"],
       "the model year must be a whole number",
       "write kind: whole with from and to",
+    );
+  if (trait.role === "year" && trait.kind === "whole" && trait.to - trait.from >= MOST_YEARS)
+    complaints.error(
+      ["traits", i, "to"],
+      `the model years run from ${trait.from} to ${trait.to}`,
+      `keep them within ${MOST_YEARS} years`,
     );
   if (trait.kind === "list") {
     const seen = new Set<string>();

@@ -4,7 +4,7 @@
  */
 import { ALL, type CarSet, NONE } from "../../scope/diagram.ts";
 import type { Space } from "../../scope/space.ts";
-import { span, type Trait, writtenValue } from "../../scope/trait.ts";
+import { span, type Trait } from "../../scope/trait.ts";
 import type { Catalog, Line } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
 import { resolveScope } from "./scope.ts";
@@ -18,6 +18,7 @@ export function resolveVehicles(files: readonly File[], space: Space): Pick<Cata
   const [firstYear, lastYear] = span(space.trait(yearTrait));
   const years = Array.from({ length: lastYear - firstYear + 1 }, (_, i) => firstYear + i);
   const forAll = files.filter((file) => file.value.line === undefined);
+  const againstAll = space.any(forAll.map((file) => againstRules(file, space)));
   const byLine = filesByLine(files, space.trait(lineTrait));
   const domain = space.trait(lineTrait);
   const values = domain.kind === "list" ? domain.values : [];
@@ -25,7 +26,7 @@ export function resolveVehicles(files: readonly File[], space: Space): Pick<Cata
     const file = byLine.get(value.id);
     let cars = space.where(lineTrait, [[number, number]]);
     if (file) cars = builtCars(file, cars, space);
-    for (const shared of forAll) cars = keepRules(shared, cars, space);
+    cars = space.sets.minus(cars, againstAll);
     return { id: value.id, name: value.label, class: file?.value.class, about: file?.value.about, cars };
   });
   for (const file of forAll) {
@@ -56,7 +57,7 @@ function builtCars(file: File, line: CarSet, space: Space): CarSet {
   const { complaints, value } = file;
   const rows = value.built.map((text, i) => resolveScope(space, text, ["built", i], complaints).cars);
   let cars = rows.length > 0 ? space.sets.and(line, space.any(rows)) : line;
-  cars = keepRules(file, cars, space);
+  cars = space.sets.minus(cars, againstRules(file, space));
   for (const id of Object.keys(value.equipment)) {
     const index = space.find(id);
     if (index === undefined || space.trait(index).kind !== "flag")
@@ -84,21 +85,13 @@ function equipped(file: File, id: string, index: number, space: Space): CarSet {
   return space.sets.or(space.sets.and(has, offered), space.sets.minus(space.sets.not(has), standard));
 }
 
-function keepRules(file: File, cars: CarSet, space: Space): CarSet {
-  return file.value.rules.reduce((left, rule, i) => {
-    const when = resolveScope(space, rule.if, ["rules", i, "if"], file.complaints).cars;
-    const then = resolveScope(space, rule.must, ["rules", i, "must"], file.complaints).cars;
-    return space.sets.minus(left, space.sets.minus(when, then));
-  }, cars);
-}
-
-/** The model years in which some car of the set was built. */
-export function yearsOf(space: Space, cars: CarSet): number[] {
-  const trait = space.role("year");
-  if (trait === undefined) return [];
-  return space.sets
-    .valuesOf(cars, trait)
-    .flatMap(([from, to]) =>
-      Array.from({ length: to - from + 1 }, (_, i) => Number(writtenValue(space.trait(trait), from + i))),
-    );
+/** The cars that a rule of the file is about, but that do not keep it. */
+function againstRules({ value, complaints }: File, space: Space): CarSet {
+  return space.any(
+    value.rules.map((rule, i) => {
+      const when = resolveScope(space, rule.if, ["rules", i, "if"], complaints).cars;
+      const then = resolveScope(space, rule.must, ["rules", i, "must"], complaints).cars;
+      return space.sets.minus(when, then);
+    }),
+  );
 }

@@ -20,7 +20,7 @@ export const KINDS = [
 
 export const VERDICTS = ["yes", "on-conditions", "does-not-go-on", "must-not-be-used"] as const;
 
-const NOTHING = "none";
+export const NOTHING = "none";
 const partOrNone = z
   .union([z.literal(NOTHING), partNumber])
   .describe("A part number, or 'none' where the place holds nothing.");
@@ -120,7 +120,13 @@ export const change = z
         "Component ids from components/, the main one first. Default: none, and the record stands under no system.",
       ),
     words: z.array(words).default([]).describe("Further words people use for it in a search. Default: none."),
-    starts: words.describe("From when, in words: 'start of 1973, Yarrow only'."),
+    starts: words.describe("From when, in words: 'start of 1973, vans only'."),
+    "in-force-from": z
+      .int()
+      .optional()
+      .describe(
+        "For what also holds for cars built earlier: the model year from whose start it holds. Default: a car is concerned from the day it was built.",
+      ),
     scope: scopeText.describe("The cars the change is about."),
     built: z.array(built).default([]).describe("What the plant fitted, place by place. Default: nothing stated."),
     mixed: z.array(mixed).default([]).describe("Stretches in which the plant used either part. Default: none."),

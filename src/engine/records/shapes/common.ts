@@ -1,5 +1,6 @@
 /** Field shapes that several kinds of file share. The words at a field are what editors see while typing. */
 import { z } from "zod";
+import { dayNumber } from "../../scope/trait.ts";
 
 /** An id ends up in an address and a file name, so it may hold nothing that a path could trip over. */
 export const id = z
@@ -25,8 +26,8 @@ export const scopeText = z
 
 export const day = z
   .string()
-  .regex(/^\d{4}-\d{2}-\d{2}$/, "a day, year-month-day")
-  .refine((text) => !Number.isNaN(Date.parse(`${text}T00:00:00Z`)), "a day that exists")
+  .regex(/^\d{4}-\d{2}-\d{2}$/, { error: "a day is written year-month-day", abort: true })
+  .refine((text) => dayNumber(text) !== undefined, "there is no such day")
   .describe("A calendar day, year-month-day.");
 
 export const partNumber = id.describe(

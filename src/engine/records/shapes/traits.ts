@@ -38,7 +38,7 @@ const serial = z.strictObject({
   ...base,
   kind: z.literal("serial"),
   prefixes: z
-    .array(z.string().regex(/^[A-Z]{0,3}$/))
+    .array(z.string().regex(/^[A-Z]{0,3}$/, "up to three capital letters"))
     .min(1)
     .describe("The letters that may stand in front; '' for none."),
   digits: z.int().min(1).max(9),

@@ -1,0 +1,39 @@
+/** npm start [-- --data DIR] [--site DIR] [--port N]: builds the site and serves it on this machine until Ctrl-C. */
+import { parseArgs } from "node:util";
+import { buildSite } from "../src/build/build-site.ts";
+import { progressOn } from "../src/build/progress.ts";
+import { serve } from "../src/build/serve.ts";
+import { isBuilt, showSummary } from "../src/build/show-summary.ts";
+
+const { values } = parseArgs({
+  options: {
+    data: { type: "string", default: "data" },
+    site: { type: "string", default: "_site" },
+    port: { type: "string", default: "8080" },
+  },
+});
+const wished = Number(values.port);
+if (!/^\d+$/.test(values.port) || wished > 65535) {
+  console.error(`--port ${values.port}: a port is a whole number from 0 (any free one) to 65535`);
+  process.exit(2);
+}
+const summary = await buildSite({ data: values.data, site: values.site, report: progressOn(process.stdout) });
+if (!isBuilt(summary)) {
+  console.error(showSummary(summary, values));
+  process.exit(1);
+}
+console.log(showSummary(summary, values));
+const served = await serve({ folder: values.site, port: wished });
+for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => void served.close());
+endWithParent();
+if (wished !== 0 && served.port !== wished) console.log(`Port ${wished} is in use, so it is ${served.port}.`);
+console.log(`Ctrl-C ends it. The site is at\n${served.url}`);
+
+/** A signal that ends npm alone ends the shell between npm and this program, and would leave the server behind. */
+function endWithParent(): void {
+  if (!process.env.npm_lifecycle_event) return;
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) void served.close();
+  }, 500).unref();
+}

@@ -1,0 +1,38 @@
+import type { Result } from "./open-search.ts";
+
+const TYPE: Readonly<Record<string, string>> = {
+  record: "Change record",
+  part: "Part",
+  component: "Component",
+  bulletin: "Bulletin",
+};
+
+export function drawResults(list: HTMLElement, results: readonly Result[], root: URL): void {
+  list.replaceChildren(...results.map((result) => entry(result, root)));
+}
+
+function entry(result: Result, root: URL): HTMLElement {
+  const item = document.createElement("li");
+  const link = document.createElement("a");
+  link.href = new URL(result.url, root).href;
+  link.textContent = result.title;
+  const type = document.createElement("span");
+  type.className = "tag";
+  type.textContent = TYPE[result.type] ?? result.type;
+  const excerpt = document.createElement("p");
+  excerpt.className = "who";
+  excerpt.append(...marked(result.excerpt));
+  item.append(link, " ", type, excerpt);
+  return item;
+}
+
+/** The search marks hits with <mark>; everything else in an excerpt is text, whatever it looks like. */
+function marked(excerpt: string): Node[] {
+  const parsed = new DOMParser().parseFromString(excerpt, "text/html").body;
+  return [...parsed.childNodes].map((node) => {
+    if (node.nodeName !== "MARK") return document.createTextNode(node.textContent ?? "");
+    const mark = document.createElement("mark");
+    mark.textContent = node.textContent;
+    return mark;
+  });
+}

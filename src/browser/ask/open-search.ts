@@ -1,0 +1,101 @@
+/** The text search of the site, Pagefind, asked with the chips of a question as filters. */
+import type { Chip } from "../../engine/ask/read-question.ts";
+import type { Vocabulary } from "../../engine/ask/vocabulary.ts";
+import type { Facets } from "./address.ts";
+
+export interface Found {
+  readonly total: number;
+  /** No page had all the words, so these have only some. */
+  readonly loosened: boolean;
+  readonly results: readonly Result[];
+  readonly facets: Counts;
+}
+export interface Result {
+  readonly url: string;
+  readonly title: string;
+  readonly type: string;
+  /** Words of the page round the hit, as safe markup with <mark>. */
+  readonly excerpt: string;
+}
+export type Counts = Readonly<Record<string, Readonly<Record<string, number>>>>;
+
+export interface Query {
+  readonly chips: readonly Chip[];
+  readonly words: string;
+  readonly facets: Facets;
+  readonly shown: number;
+}
+export type Search = (query: Query) => Promise<Found>;
+
+type Filters = Record<string, { any: string[] }>;
+interface Pagefind {
+  options(options: object): Promise<void>;
+  init(): Promise<void>;
+  filters(): Promise<Counts>;
+  search(words: string | null, options: object): Promise<PagefindSearch>;
+}
+interface PagefindSearch {
+  readonly results: readonly { data(): Promise<PagefindPage> }[];
+  readonly filters: Counts;
+  readonly totalFilters: Counts;
+}
+interface PagefindPage {
+  readonly url: string;
+  readonly excerpt: string;
+  readonly meta: Readonly<Record<string, string>>;
+  readonly filters: Readonly<Record<string, readonly string[]>>;
+}
+
+export async function openSearch(root: URL, vocabulary: Vocabulary): Promise<Search> {
+  const pagefind = (await import(new URL("pagefind/pagefind.js", root).href)) as Pagefind;
+  await pagefind.options({ baseUrl: root.pathname, excerptLength: 24 });
+  await pagefind.init();
+  return async ({ chips, words, facets, shown }) => {
+    const filters = filtersOf(vocabulary, chips, facets);
+    const exact = await ask(pagefind, words, filters);
+    const loose =
+      exact.results.length === 0 && words.includes(" ") ? await anyWord(pagefind, words, filters) : undefined;
+    const found = loose ?? exact;
+    const pages = await Promise.all(found.results.slice(0, shown).map((result) => result.data()));
+    return {
+      total: found.results.length,
+      loosened: loose !== undefined && found.results.length > 0,
+      results: pages.map((page) => ({
+        url: page.url,
+        title: page.meta.title ?? page.url,
+        type: page.filters.type?.[0] ?? "",
+        excerpt: page.excerpt,
+      })),
+      facets: found.filters,
+    };
+  };
+}
+
+/** A chip with several ids asks for any of them; every chip must hold, and facets narrow further. */
+function filtersOf(vocabulary: Vocabulary, chips: readonly Chip[], facets: Facets): object {
+  const all: Filters[] = [
+    ...chips.map((chip) => ({ [chip.kind]: { any: chip.ids.map((id) => filterValue(vocabulary, chip.kind, id)) } })),
+    ...Object.entries(facets).map(([name, values]) => ({ [name]: { any: [...values] } })),
+  ];
+  return all.length > 0 ? { all } : {};
+}
+
+/** Pages carry names, which people read beside a result; only components, whose names may be the same, carry ids. */
+function filterValue(vocabulary: Vocabulary, kind: Chip["kind"], id: string): string {
+  if (kind === "component") return id;
+  return vocabulary.names.find((name) => name.kind === kind && name.id === id)?.label ?? id;
+}
+
+/** Without words, every page with the filters, traps first and newest first. */
+function ask(pagefind: Pagefind, words: string, filters: object): Promise<PagefindSearch> {
+  return pagefind.search(words === "" ? null : words, words === "" ? { filters, sort: { rank: "asc" } } : { filters });
+}
+
+/** Pages with any of the words, those with more of them first. */
+async function anyWord(pagefind: Pagefind, words: string, filters: object): Promise<PagefindSearch> {
+  const each = await Promise.all(words.split(" ").map((word) => ask(pagefind, word, filters)));
+  const [first] = each.toSorted(
+    (a, b) => Number(a.results.length === 0) - Number(b.results.length === 0) || a.results.length - b.results.length,
+  );
+  return first as PagefindSearch;
+}

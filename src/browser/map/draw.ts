@@ -1,0 +1,471 @@
+// biome-ignore-all lint/suspicious/noThenProperty: sigma's style rules are written with when and then.
+/**
+ * Draws the map. The only file that knows sigma.
+ *
+ * The graph handed to sigma holds what is drawn and no look; looks follow from the kind of a node, the look of a relation
+ * and from flags: near (in the neighbourhood of the selected node), dim (outside it), chosen, named (has its label).
+ */
+import { MultiDirectedGraph } from "graphology";
+import Sigma from "sigma";
+import {
+  extremityArrow,
+  extremityBar,
+  layerFill,
+  layerPlain,
+  pathCurved,
+  pathLine,
+  sdfCircle,
+  sdfDiamond,
+  sdfRectangle,
+  sdfSquare,
+  sdfTriangle,
+} from "sigma/rendering";
+import type { CameraState } from "sigma/types";
+import { chooseLabels, type Side } from "./choose-labels.ts";
+import type { Colours } from "./colours.ts";
+import type { Drawing, DrawingParts } from "./drawing.ts";
+import { fitCamera } from "./fit-camera.ts";
+import { KIND_ORDER, KINDS } from "./kinds.ts";
+import type { MapEdge, MapGraph, NodeKind } from "./map-graph.ts";
+import { mix } from "./mix.ts";
+import { nearestNode } from "./nearest-node.ts";
+import type { Picture } from "./picture.ts";
+import { RELATION_LOOK, type RelationLook } from "./relation-look.ts";
+import { longLabel, shortLabel } from "./short-label.ts";
+import type { Camera } from "./view.ts";
+
+interface NodeLook {
+  x: number;
+  y: number;
+  kind: NodeKind;
+  short: string;
+  long: string;
+}
+interface EdgeLook {
+  look: RelationLook;
+  words: string;
+}
+type Drawn = MultiDirectedGraph<NodeLook, EdgeLook>;
+
+const LABEL_SIZE = 13;
+const ALL: CameraState = { x: 0.5, y: 0.5, ratio: 1, angle: 0 };
+/** Up to so many relations of the selected node carry their words on the map. */
+const MOST_WORDS = 24;
+
+export function draw(parts: DrawingParts): Drawing {
+  const { stage, graph, calm } = parts;
+  const whole = extentOf([...graph.nodes.values()]);
+  const edgeKeys = new Map(graph.document.edges.map((edge, i) => [edge, `e${i}`]));
+  const pen = document.createElement("canvas").getContext("2d");
+  let colours = parts.colours;
+  let shown: Picture | undefined;
+  let drawn: Drawn = emptyGraph();
+  let named: ReadonlyMap<string, Side> = new Map();
+  let renderer = open();
+  /** Moves of the program's own are no wish of the person. */
+  let ownMove = 0;
+
+  /** The room of all that may be drawn, so that a place in an address means the same whatever the filters leave. */
+  function extentOfPicture(picture: Picture | undefined): Extent {
+    return picture?.places ? extentOf([...picture.places.values()]) : whole;
+  }
+
+  function open() {
+    const made = renderWith(drawn, stage, colours, parts.font);
+    made.setCustomBBox(extentOfPicture(shown));
+    made.on("clickNode", ({ node }) => parts.onSelect(node));
+    made.on("doubleClickNode", (event) => event.preventSigmaDefault());
+    made.on("resize", () => nameSoon());
+    made.getCamera().on("updated", () => {
+      nameSoon();
+      if (ownMove === 0) parts.onMoved(camera());
+    });
+    made.getStageCanvas().addEventListener("webglcontextlost", lost);
+    return made;
+  }
+
+  function lost(): void {
+    parts.onLost();
+  }
+
+  let naming = 0;
+  /** Labels are chosen anew once a frame at most. */
+  function nameSoon(): void {
+    if (naming === 0) naming = requestAnimationFrame(nameNow);
+  }
+
+  function nameNow(): void {
+    naming = 0;
+    if (!shown) return;
+    const near = shown.near;
+    const scale = 1 / Math.sqrt(renderer.getCamera().ratio);
+    const size = renderer.getDimensions();
+    const candidates = drawn.mapNodes((key, { kind, short, long }) => {
+      const { x, y } = placeOf(key) ?? { x: -1, y: -1 };
+      const own = key === shown?.focus;
+      return {
+        key,
+        x,
+        y,
+        radius: KINDS[kind].size * scale,
+        width: widthOf(own ? long : short),
+        height: LABEL_SIZE + 4,
+        side: (shown?.places?.get(key)?.x ?? 0) < -0.01 ? ("left" as const) : ("right" as const),
+        rank: own ? -2 : near.has(key) ? -1 : near.size > 0 ? 100 : KIND_ORDER.indexOf(kind) - drawn.degree(key) / 1000,
+      };
+    });
+    // Beside a lit neighbourhood the names of the rest would only be in the way.
+    const next = chooseLabels(near.size > 0 ? candidates.filter(({ rank }) => rank < 100) : candidates, size);
+    const off = [...named.keys()].filter((key) => !next.has(key) && drawn.hasNode(key));
+    if (off.length > 0) renderer.setNodesState(off, { named: false });
+    for (const side of ["left", "right"] as const) {
+      const on = [...next].filter(([key, at]) => at === side && named.get(key) !== side).map(([key]) => key);
+      if (on.length > 0) renderer.setNodesState(on, { named: true, west: side === "left" });
+    }
+    named = next;
+  }
+
+  const widths = new Map<string, number>();
+  function widthOf(text: string): number {
+    let width = widths.get(text);
+    if (width === undefined) {
+      if (pen) pen.font = `${LABEL_SIZE}px ${parts.font}`;
+      width = pen?.measureText(text).width ?? text.length * 7;
+      widths.set(text, width);
+    }
+    return width;
+  }
+
+  function flag(): void {
+    if (!shown) return;
+    const { focus, near, nearEdges } = shown;
+    const lit = near.size > 0;
+    const nodes = drawn.nodes();
+    renderer.setNodesState(
+      nodes.filter((key) => !near.has(key)),
+      { near: false, dim: lit, chosen: false },
+    );
+    renderer.setNodesState(
+      nodes.filter((key) => near.has(key)),
+      { near: true, dim: false, chosen: false },
+    );
+    if (focus !== undefined && drawn.hasNode(focus)) renderer.setNodeState(focus, { chosen: true });
+    const bright = new Set([...nearEdges].map((edge) => edgeKeys.get(edge) ?? ""));
+    const edges = drawn.edges();
+    renderer.setEdgesState(
+      edges.filter((key) => !bright.has(key)),
+      { near: false, dim: lit, worded: false },
+    );
+    renderer.setEdgesState(
+      edges.filter((key) => bright.has(key)),
+      { near: true, dim: false, worded: bright.size <= MOST_WORDS },
+    );
+  }
+
+  function camera(): Camera {
+    const { x, y, ratio } = renderer.getCamera().getState();
+    return { x, y, ratio };
+  }
+
+  function moveTo(to: Camera, how: "at once" | "gently"): void {
+    ownMove++;
+    const done = (): void => {
+      ownMove--;
+      nameSoon();
+    };
+    if (how === "at once" || calm()) {
+      renderer.getCamera().setState({ ...to, angle: 0 });
+      done();
+    } else {
+      renderer.getCamera().animate(to, { duration: 300 }).then(done, done);
+    }
+  }
+
+  function placeOf(key: string): { x: number; y: number } | undefined {
+    const data = renderer.getNodeDisplayData(key);
+    return data && renderer.framedGraphToViewport(data);
+  }
+
+  const resizing = new ResizeObserver(() => {
+    if (stage.clientWidth === 0 || stage.clientHeight === 0) return;
+    renderer.resize();
+    renderer.scheduleRender();
+  });
+  resizing.observe(stage);
+
+  return {
+    show(picture) {
+      // Rings differ from selection to selection, even around the same nodes.
+      const same =
+        shown !== undefined &&
+        !shown.places &&
+        !picture.places &&
+        sameSet(shown.nodes, picture.nodes) &&
+        sameSet(shown.edges, picture.edges);
+      shown = picture;
+      if (!same) {
+        drawn = graphOf(graph, picture, edgeKeys);
+        named = new Map([...named].filter(([key]) => drawn.hasNode(key)));
+        renderer.setCustomBBox(extentOfPicture(picture));
+        renderer.setGraph(drawn);
+      }
+      flag();
+      nameNow();
+    },
+    paint(next) {
+      colours = next;
+      const before = renderer.getCamera().getState();
+      renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
+      renderer.kill();
+      named = new Map();
+      renderer = open();
+      renderer.getCamera().setState(before);
+      flag();
+      nameNow();
+    },
+    camera,
+    moveTo,
+    fit(keys, how) {
+      const points = [...keys].flatMap((key) => {
+        const data = renderer.getNodeDisplayData(key);
+        return data ? [renderer.framedGraphToViewport(data, { cameraState: ALL })] : [];
+      });
+      const { width, height } = renderer.getDimensions();
+      moveTo(
+        fitCamera(
+          points,
+          { width, height, margin: { x: Math.min(130, width / 4), y: Math.min(50, height / 8) } },
+          (point) => renderer.viewportToFramedGraph(point, { cameraState: ALL }),
+        ),
+        how,
+      );
+    },
+    zoom(factor) {
+      const { x, y, ratio } = camera();
+      move({ x, y, ratio: renderer.getCamera().getBoundedRatio(ratio * factor) });
+    },
+    pan(x, y) {
+      const { width, height } = renderer.getDimensions();
+      const middle = renderer.viewportToFramedGraph({ x: width * (0.5 + x), y: height * (0.5 + y) });
+      move({ ...middle, ratio: camera().ratio });
+    },
+    nodeInTheMiddle() {
+      const { width, height } = renderer.getDimensions();
+      const places = drawn.mapNodes((key) => ({ key, ...(placeOf(key) ?? { x: -1, y: -1 }) }));
+      return nearestNode(places, { x: width / 2, y: height / 2, width, height });
+    },
+    placeOf,
+    end() {
+      resizing.disconnect();
+      cancelAnimationFrame(naming);
+      renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
+      renderer.kill();
+    },
+  };
+
+  /** A move that the person asked for by a button or a key. */
+  function move(to: Camera): void {
+    moveTo(to, "gently");
+    parts.onMoved(to);
+  }
+}
+
+function emptyGraph(): Drawn {
+  return new MultiDirectedGraph<NodeLook, EdgeLook>();
+}
+
+function graphOf(graph: MapGraph, picture: Picture, edgeKeys: ReadonlyMap<MapEdge, string>): Drawn {
+  const drawn = emptyGraph();
+  for (const key of picture.nodes) {
+    const node = graph.nodes.get(key);
+    const { x, y } = picture.places?.get(key) ?? node ?? { x: 0, y: 0 };
+    if (node) drawn.addNode(key, { x, y, kind: node.kind, short: shortLabel(node), long: longLabel(node) });
+  }
+  const said = new Set<string>();
+  for (const edge of picture.edges) {
+    // What two records say of the same pair is one line; the card names both.
+    const what = `${edge.source} ${edge.relation} ${edge.target}`;
+    if (said.has(what)) continue;
+    said.add(what);
+    drawn.addDirectedEdgeWithKey(edgeKeys.get(edge), edge.source, edge.target, {
+      look: RELATION_LOOK[edge.relation],
+      words: graph.document.relations[edge.relation]?.forward ?? edge.relation,
+    });
+  }
+  return drawn;
+}
+
+interface Extent {
+  x: [number, number];
+  y: [number, number];
+}
+
+function extentOf(places: readonly { x: number; y: number }[]): Extent {
+  const extent: Extent = { x: [Infinity, -Infinity], y: [Infinity, -Infinity] };
+  for (const place of places)
+    for (const axis of ["x", "y"] as const) {
+      extent[axis][0] = Math.min(extent[axis][0], place[axis]);
+      extent[axis][1] = Math.max(extent[axis][1], place[axis]);
+    }
+  // Without width there is nothing to scale by: an empty graph, a single node, nodes in a row.
+  for (const axis of ["x", "y"] as const)
+    if (!(extent[axis][1] > extent[axis][0])) {
+      const middle = Number.isFinite(extent[axis][0]) ? extent[axis][0] : 0;
+      extent[axis] = [middle - 1, middle + 1];
+    }
+  return extent;
+}
+
+function sameSet<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): boolean {
+  return a.size === b.size && [...a].every((member) => b.has(member));
+}
+
+/** A regular hexagon on its flat side, and a triangle on its point: the two shapes that sigma does not bring. */
+const HEXAGON = {
+  name: "hexagon",
+  glsl: "float sdf_hexagon(vec2 uv, float size) { vec2 p = abs(uv); return max(p.x * 0.8660254 + p.y * 0.5, p.y) - size * 0.8660254; }",
+  uniforms: [],
+  inradiusFactor: 0.866,
+};
+const WEDGE = {
+  name: "wedge",
+  glsl: "float sdf_wedge(vec2 uv, float size) { return max(abs(uv.x) * 0.8660254 - uv.y * 0.5, uv.y) - size * 0.5; }",
+  uniforms: [],
+  inradiusFactor: 0.5,
+};
+
+/** Throws where the browser cannot draw (no WebGL 2). */
+function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: string) {
+  const byKind = <T>(value: (kind: NodeKind) => T) => ({
+    attribute: "kind" as const,
+    dict: Object.fromEntries(KIND_ORDER.map((kind) => [kind, value(kind)])),
+  });
+  // Hundreds of lines in full colour would hide what they join.
+  const faded = Object.fromEntries(
+    Object.entries(colours.relations).map(([look, colour]) => [look, mix(colour, colours.paper, 0.55)]),
+  );
+  return new Sigma(drawn, stage, {
+    primitives: {
+      nodes: {
+        shapes: [
+          sdfCircle(),
+          sdfSquare(),
+          sdfDiamond(),
+          sdfRectangle({ aspectRatio: 2 }),
+          sdfTriangle(),
+          HEXAGON,
+          WEDGE,
+        ],
+        layers: [layerFill()],
+        label: { margin: 4, font: { family: font, size: LABEL_SIZE } },
+      },
+      edges: {
+        paths: [pathLine(), pathCurved({ segments: 8 })],
+        extremities: [
+          extremityArrow({ lengthRatio: 5, widthRatio: 4 }),
+          extremityBar({ lengthRatio: 1.5, widthRatio: 7 }),
+        ],
+        layers: [layerPlain()],
+      },
+    },
+    styles: {
+      nodes: [
+        {
+          x: { attribute: "x" },
+          y: { attribute: "y" },
+          size: byKind((kind) => KINDS[kind].size),
+          color: byKind((kind) => colours.kinds[kind]),
+          shape: byKind((kind) => KINDS[kind].shape),
+          label: { attribute: "short" },
+          labelColor: colours.ink,
+          labelSize: LABEL_SIZE,
+          labelFont: font,
+          labelVisibility: "hidden",
+          labelBackgroundColor: colours.paper,
+          labelBackgroundPadding: 1,
+          cursor: "pointer",
+        },
+        { whenState: "dim", then: { color: colours.dimNode } },
+        { whenState: "near", then: { depth: "topNodes", labelDepth: "topNodes" } },
+        { whenState: "named", then: { labelVisibility: "visible" } },
+        { whenState: "west", then: { labelPosition: "left" } },
+        {
+          whenState: "chosen",
+          then: {
+            label: { attribute: "long" },
+            labelVisibility: "visible",
+            labelBackgroundColor: colours.paper,
+            backdropVisibility: "visible",
+            backdropArea: "both",
+            backdropColor: colours.paper,
+            backdropBorderColor: colours.accent,
+            backdropBorderWidth: 2,
+            backdropPadding: 5,
+            backdropCornerRadius: 4,
+          },
+        },
+        {
+          whenState: "isHovered",
+          then: {
+            depth: "topNodes",
+            labelDepth: "topNodes",
+            label: { attribute: "long" },
+            labelVisibility: "visible",
+            backdropVisibility: "visible",
+            backdropArea: "both",
+            backdropColor: colours.paper,
+            backdropBorderColor: colours.ink,
+            backdropBorderWidth: 1,
+            backdropPadding: 4,
+            backdropCornerRadius: 4,
+          },
+        },
+      ],
+      edges: [
+        {
+          path: "straight",
+          parallelPath: "curved",
+          size: 1,
+          color: { attribute: "look", dict: faded },
+          head: { attribute: "look", dict: { say: "arrow", may: "arrow", "must-not": "bar" }, defaultValue: "none" },
+          label: { attribute: "words" },
+          labelVisibility: "hidden",
+          labelColor: colours.ink,
+          labelSize: 11,
+          labelFont: font,
+          labelBackgroundColor: colours.paper,
+          labelBackgroundPadding: 1,
+        },
+        { whenState: "dim", then: { color: colours.dimEdge } },
+        {
+          whenState: "near",
+          then: {
+            color: { attribute: "look", dict: colours.relations },
+            size: 2,
+            depth: "topEdges",
+            labelDepth: "topEdges",
+          },
+        },
+        { whenState: "worded", then: { labelVisibility: "visible" } },
+      ],
+    },
+    customNodeState: { near: false, dim: false, chosen: false, named: false, west: false },
+    customEdgeState: { near: false, dim: false, worded: false },
+    settings: {
+      itemSizesReference: "screen",
+      gestureTarget: "graph",
+      renderEdgeLabels: true,
+      nodePickingPadding: 5,
+      nodeLabelEvents: "extend",
+      enableCameraRotation: false,
+      stagePadding: 28,
+      minCameraRatio: 0.02,
+      maxCameraRatio: 3,
+      hideEdgesOnMove: false,
+      antialiasEdges: true,
+      labelDensity: Infinity,
+      labelRenderedSizeThreshold: 0,
+      allowInvalidContainer: true,
+    },
+  });
+}

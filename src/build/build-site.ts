@@ -1,0 +1,55 @@
+/** From a data folder to a published site, stage by stage. Nothing that is published changes before everything is built. */
+import { openKnowledge } from "../engine/answers/knowledge.ts";
+import { Site } from "../site/site.ts";
+import { bundle } from "./bundle.ts";
+import { type Finding, readFolder } from "./data/read-folder.ts";
+import { indexSearch } from "./index-search.ts";
+import type { Progress } from "./progress.ts";
+import { publishAtomically } from "./swap.ts";
+import { writeData } from "./write-data.ts";
+import { writePages } from "./write-pages.ts";
+
+export interface BuildSummary {
+  /** What the check of the data found; with an error among it nothing was built. */
+  readonly findings: readonly Finding[];
+  /** How many of what the site has. */
+  readonly counts: readonly (readonly [count: number, what: string])[];
+}
+
+export interface BuildOptions {
+  /** The data folder. */
+  readonly data: string;
+  /** Where the site is published: a link to the build that is live. */
+  readonly site: string;
+  readonly report: Progress;
+}
+
+export async function buildSite({ data, site: place, report }: BuildOptions): Promise<BuildSummary> {
+  const { catalog, findings } = await report.stage("files", "read", async (stage) => {
+    const read = await readFolder(data);
+    stage.advance(read.files);
+    return read;
+  });
+  if (!catalog) return { findings, counts: [] };
+  const site = await report.stage("graph", "built", (stage) => {
+    const knowledge = openKnowledge(catalog, { layout: true });
+    stage.advance(knowledge.graph.order);
+    return new Site(knowledge);
+  });
+  await publishAtomically(place, async (folder) => {
+    await report.stage("pages", "written", async (stage) => stage.advance(await writePages(site, folder)));
+    await report.stage("data", "written", async (stage) => stage.advance(await writeData(site, folder)));
+    await report.stage("scripts", "bundled", async (stage) => stage.advance(await bundle(folder)));
+    await report.stage("search", "indexed", async (stage) => stage.advance(await indexSearch(folder)));
+  });
+  return {
+    findings,
+    counts: [
+      [catalog.records.size, "records"],
+      [catalog.parts.size, "parts"],
+      [catalog.components.size, "components"],
+      [catalog.bulletins.size, "bulletins"],
+      [site.knowledge.graph.size, "relations"],
+    ],
+  };
+}

@@ -1,0 +1,19 @@
+/** What a build made, or why it made nothing, as text for a terminal. */
+import type { BuildSummary } from "./build-site.ts";
+import { countFindings, showFinding } from "./data/show-findings.ts";
+
+export function showSummary(summary: BuildSummary, options: { data: string; site: string }): string {
+  const { findings, counts } = summary;
+  if (!isBuilt(summary))
+    return [
+      ...findings.map((finding) => `${showFinding(finding, options.data)}\n`),
+      `${countFindings(findings)}: nothing was built, ${options.site} stays as it was.`,
+    ].join("\n");
+  const built = `Built ${options.site}: ${counts.map(([n, what]) => `${n.toLocaleString("en")} ${what}`).join(", ")}.`;
+  return findings.length === 0 ? built : `${built}\n${countFindings(findings)}: npm run check shows them.`;
+}
+
+/** Nothing is built from data with an error in it. */
+export function isBuilt({ findings }: BuildSummary): boolean {
+  return findings.every((finding) => finding.severity !== "error");
+}

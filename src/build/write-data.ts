@@ -1,0 +1,26 @@
+/** What machines read: the graph, the words of questions, the schemas. */
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { vocabularyOf } from "../engine/ask/vocabulary.ts";
+import { toDocument } from "../engine/graph/document.ts";
+import { toGexf } from "../engine/graph/to-gexf.ts";
+import type { Site } from "../site/site.ts";
+import { answerSchemas, editorSchemas } from "./schemas.ts";
+
+/** Returns how many files were written. */
+export async function writeData(site: Site, folder: string): Promise<number> {
+  const { catalog, graph } = site.knowledge;
+  const json = (value: unknown): string => `${JSON.stringify(value)}\n`;
+  const files = new Map<string, string>([
+    ["graph.json", json(toDocument(graph))],
+    ["graph.gexf", toGexf(graph, catalog.maker.title)],
+    ["vocabulary.json", json(vocabularyOf(catalog))],
+    ...[...answerSchemas(), ...editorSchemas()].map(([name, schema]): [string, string] => [
+      `schemas/${name}`,
+      `${JSON.stringify(schema, null, 2)}\n`,
+    ]),
+  ]);
+  await mkdir(join(folder, "data/schemas"), { recursive: true });
+  for (const [name, text] of files) await writeFile(join(folder, "data", name), text);
+  return files.size;
+}

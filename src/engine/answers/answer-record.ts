@@ -1,0 +1,351 @@
+/** "What does this change record say?" The record whole, with what others say about it. */
+import { z } from "zod";
+import { into } from "../graph/neighbours.ts";
+import { address, nodeKey } from "../graph/node.ts";
+import type { Catalog, Caution, ChangeRecord } from "../records/catalog.ts";
+import { concerned } from "../records/concerned.ts";
+import { KINDS, VERDICTS } from "../records/shapes/change.ts";
+import { partsNamed, statementsOf } from "../records/statement.ts";
+import { NONE } from "../scope/diagram.ts";
+import { nearest } from "../scope/nearest.ts";
+import { inOtherUnits } from "../settings/units.ts";
+import { answerBase, scopeWords } from "./answer.ts";
+import type { Knowledge } from "./knowledge.ts";
+import { anchor, reasonFor, reasonForRecord, sayInterval, sayScope } from "./say.ts";
+
+const named = z.strictObject({ id: z.string(), title: z.string(), address: z.string() });
+const placed = { anchor: z.string().describe("Where it stands on the record's page.") };
+const fittedPart = z.strictObject({
+  ...placed,
+  parts: z.array(z.string()).describe("The part; several in a mixed stretch, none where nothing is fitted."),
+  mixed: z.boolean(),
+  scope: scopeWords,
+});
+
+export type MarksView = z.infer<typeof marksView>;
+export const marksView = z.strictObject({
+  component: z.string(),
+  features: z.array(
+    z.strictObject({
+      name: z.string(),
+      where: z.string(),
+      wearsOff: z.boolean().describe("Its absence proves nothing."),
+      unit: z.string().optional(),
+      note: z.string().optional(),
+      values: z.record(z.string(), z.union([z.string(), z.number()])).describe("Part number to what it shows."),
+    }),
+  ),
+});
+
+const recordView = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  address: z.string(),
+  issued: z.string(),
+  revised: z.string().optional(),
+  revision: z.int(),
+  withdrawn: z.string().optional(),
+  kinds: z.array(z.enum(KINDS)),
+  systems: z.array(z.strictObject({ id: z.string(), name: z.string() })),
+  components: z.array(z.strictObject({ id: z.string(), name: z.string() })),
+  starts: z.string(),
+  scope: scopeWords,
+  lines: z.array(z.string()).describe("Ids of the model lines with cars in the scope."),
+  years: z.array(z.int()),
+  story: z.string().describe("Markdown."),
+  places: z
+    .array(z.strictObject({ place: z.string(), before: z.array(fittedPart), after: z.array(fittedPart) }))
+    .describe("What the plant fitted, place by place: on cars outside the change, and on cars inside it."),
+  supersedes: z.array(
+    z.strictObject({
+      ...placed,
+      old: z.string(),
+      new: z.string(),
+      with: z.array(z.string()),
+      scope: scopeWords.optional(),
+    }),
+  ),
+  standsIn: z.array(
+    z.strictObject({
+      ...placed,
+      part: z.string(),
+      for: z.string().optional().describe("Left out where the place holds nothing."),
+      verdict: z.enum(VERDICTS),
+      with: z.array(z.string()),
+      do: z.string().optional(),
+      why: z.string().optional(),
+      scope: scopeWords.optional(),
+    }),
+  ),
+  kits: z.array(
+    z.strictObject({
+      ...placed,
+      kit: z.string(),
+      contents: z.array(z.strictObject({ part: z.string().optional(), name: z.string().optional(), count: z.int() })),
+    }),
+  ),
+  serviceOnly: z.array(z.string()),
+  settings: z.array(
+    z.strictObject({
+      ...placed,
+      name: z.string(),
+      component: z.string().optional(),
+      low: z.string().optional(),
+      high: z.string().optional(),
+      nominal: z.number().optional(),
+      stated: z.string().optional(),
+      unit: z.string(),
+      converted: z
+        .strictObject({ low: z.string().optional(), high: z.string().optional(), unit: z.string() })
+        .optional()
+        .describe("The window in the other unit system, limits rounded inward. Left out for units without one."),
+      conditions: z.string().optional(),
+      scope: scopeWords,
+    }),
+  ),
+  intervals: z.array(z.strictObject({ ...placed, name: z.string(), every: z.string(), scope: scopeWords })),
+  procedures: z.array(z.strictObject({ ...placed, when: z.string().optional(), steps: z.string() })),
+  tools: z.array(z.strictObject({ ...placed, tool: z.string(), use: z.string(), scope: scopeWords.optional() })),
+  leftAlone: z.array(z.strictObject({ ...placed, what: z.string() })),
+  tellApart: z.string().optional(),
+  marks: z.array(marksView).describe("Marks of the parts that the record is about, easiest to see first."),
+  otherwise: z.string().optional(),
+  caution: z.string().optional(),
+  cautions: z
+    .array(z.strictObject({ title: z.string(), text: z.string(), source: z.string() }))
+    .describe("The usual cautions of its systems and components."),
+  customer: z.string().optional(),
+  links: z.array(named),
+  linkedFrom: z.array(named),
+  cancels: z.array(z.strictObject({ ...named.shape, scope: scopeWords.optional() })),
+  cancelledBy: z.array(z.strictObject({ ...named.shape, scope: scopeWords.optional() })),
+  citedBy: z.array(named).describe("Bulletins."),
+  parts: z.array(z.string()).describe("Every part that its statements name."),
+});
+
+export const recordAnswer = z
+  .strictObject({
+    ...answerBase,
+    question: z.literal("record"),
+    verdict: z.enum(["on record", "cancelled in part", "cancelled", "withdrawn", "not on record"]),
+    record: recordView.optional(),
+  })
+  .describe("answer record ID");
+export type RecordAnswer = z.infer<typeof recordAnswer>;
+export type RecordView = z.infer<typeof recordView>;
+
+export function answerRecord(knowledge: Knowledge, id: string): RecordAnswer {
+  const { catalog } = knowledge;
+  const found = findRecord(catalog, id);
+  if (!found) {
+    const near = nearest(id, [...catalog.records.keys()]);
+    const move = catalog.moved.find((one) => one.kind === "record" && one.from === id);
+    const options = [move?.to, near].filter((option) => option !== undefined);
+    return {
+      question: "record",
+      verdict: "not on record",
+      because: [],
+      ask: {
+        what: move ? `'${id}' is no longer used: ${move.why}` : `Which record is meant? None is called '${id}'.`,
+        options,
+      },
+    };
+  }
+  const record = viewRecord(knowledge, found);
+  return {
+    question: "record",
+    verdict: verdictOf(record),
+    because: [
+      reasonForRecord(catalog, found.id),
+      ...found.statements.map((statement) => reasonFor(catalog, statement)),
+      ...record.cancelledBy.map((by) => reasonForRecord(catalog, by.id)),
+    ],
+    record,
+  };
+}
+
+/** An id in any spelling: case, spaces and dashes are forgiven. */
+function findRecord(catalog: Catalog, typed: string): ChangeRecord | undefined {
+  const plain = (text: string): string => text.toUpperCase().replaceAll(/[\s–—-]/g, "");
+  return (
+    catalog.records.get(typed.trim()) ??
+    [...catalog.records.values()].find((record) => plain(record.id) === plain(typed))
+  );
+}
+
+function verdictOf(record: RecordView): Exclude<RecordAnswer["verdict"], "not on record"> {
+  if (record.withdrawn !== undefined) return "withdrawn";
+  if (record.cancelledBy.length === 0) return "on record";
+  return record.cancelledBy.some((by) => by.scope === undefined) ? "cancelled" : "cancelled in part";
+}
+
+/** The record as pages and answers show it. */
+export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordView {
+  const { catalog, graph } = knowledge;
+  const { facts, statements } = record;
+  const key = nodeKey("record", record.id);
+  const name = (id: string): z.infer<typeof named> => ({
+    id,
+    title: catalog.records.get(id)?.facts.title ?? catalog.bulletins.get(id)?.facts.title ?? id,
+    address: address(catalog.records.has(id) ? "record" : "bulletin", id),
+  });
+  const from = (relation: string): z.infer<typeof named>[] =>
+    into(graph, key)
+      .filter((one) => one.facts.relation === relation)
+      .map((one) => name(one.node.id));
+  const cancelledBy = [...catalog.records.values()].flatMap((other) =>
+    statementsOf(other.statements, "cancels")
+      .filter((statement) => statement.target === record.id)
+      .map((statement) => ({ ...name(other.id), ...withScope(catalog, statement.scope) })),
+  );
+  const parts = [...new Set(statements.flatMap(partsNamed))];
+  return {
+    id: record.id,
+    title: facts.title,
+    address: address("record", record.id),
+    issued: facts.issued,
+    revised: facts.revised,
+    revision: facts.revision,
+    withdrawn: facts.withdrawn,
+    kinds: facts.kinds,
+    systems: record.systems.map((id) => ({ id, name: catalog.systems.find((system) => system.id === id)?.name ?? id })),
+    components: record.components.map(({ id, name: label }) => ({ id, name: label })),
+    starts: facts.starts,
+    scope: sayScope(catalog, record.scope),
+    ...concerned(catalog, record.scope),
+    story: facts.story,
+    places: viewPlaces(catalog, record),
+    supersedes: statementsOf(statements, "supersedes").map((it) => ({
+      anchor: anchor(it),
+      old: it.old,
+      new: it.new,
+      with: [...it.with],
+      ...withScope(catalog, it.scope),
+    })),
+    standsIn: statementsOf(statements, "stands-in").map((it) => ({
+      anchor: anchor(it),
+      part: it.part,
+      ...(it.for === undefined ? {} : { for: it.for }),
+      verdict: it.verdict,
+      with: [...it.with],
+      ...(it.do === undefined ? {} : { do: it.do }),
+      ...(it.why === undefined ? {} : { why: it.why }),
+      ...withScope(catalog, it.scope),
+    })),
+    kits: statementsOf(statements, "kit").map((it) => ({
+      anchor: anchor(it),
+      kit: it.kit,
+      contents: it.contents.map((content) => ({ ...content })),
+    })),
+    serviceOnly: statementsOf(statements, "service-only").map((it) => it.part),
+    settings: statementsOf(statements, "setting").map((it) => ({
+      anchor: anchor(it),
+      name: it.name,
+      component: it.component,
+      low: it.low,
+      high: it.high,
+      nominal: it.nominal,
+      stated: it.stated,
+      unit: it.unit,
+      converted: inOtherUnits(it.low, it.high, it.unit),
+      conditions: it.conditions,
+      scope: sayScope(catalog, it.scope),
+    })),
+    intervals: statementsOf(statements, "interval").map((it) => ({
+      anchor: anchor(it),
+      name: it.name,
+      every: sayInterval(it),
+      scope: sayScope(catalog, it.scope),
+    })),
+    procedures: statementsOf(statements, "procedure").map((it) => ({
+      anchor: anchor(it),
+      when: it.when,
+      steps: it.steps,
+    })),
+    tools: statementsOf(statements, "tool").map((it) => ({
+      anchor: anchor(it),
+      tool: it.tool,
+      use: it.use,
+      ...withScope(catalog, it.scope),
+    })),
+    leftAlone: statementsOf(statements, "left-alone").map((it) => ({ anchor: anchor(it), what: it.what })),
+    tellApart: facts["tell-apart"],
+    marks: viewMarks(catalog, parts),
+    otherwise: facts.otherwise,
+    caution: facts.caution,
+    cautions: cautionsFor(
+      catalog,
+      record.systems,
+      record.components.map((component) => component.id),
+    ).map(({ title, text, source }) => ({ title, text, source })),
+    customer: facts.customer,
+    links: facts.links.map(name),
+    linkedFrom: from("links-to"),
+    cancels: statementsOf(statements, "cancels").map((it) => ({ ...name(it.target), ...withScope(catalog, it.scope) })),
+    cancelledBy,
+    citedBy: from("cites"),
+    parts,
+  };
+}
+
+function withScope(catalog: Catalog, scope: ChangeRecord["scope"] | undefined): { scope?: z.infer<typeof scopeWords> } {
+  return scope ? { scope: sayScope(catalog, scope) } : {};
+}
+
+/**
+ * Before and after, place by place. A part is "after" when some car that was built is both in the change's scope and in
+ * the part's; otherwise it is what was fitted before, or stays on the cars that the change leaves out.
+ */
+function viewPlaces(catalog: Catalog, record: ChangeRecord): RecordView["places"] {
+  const { space, buildable } = catalog;
+  const changed = space.sets.and(buildable, record.scope.cars);
+  const places = new Map<string, RecordView["places"][number]>();
+  for (const statement of record.statements) {
+    if (statement.type !== "built" && statement.type !== "mixed") continue;
+    const view = places.get(statement.place) ?? { place: statement.place, before: [], after: [] };
+    places.set(statement.place, view);
+    const fitted = {
+      anchor: anchor(statement),
+      parts: statement.type === "mixed" ? [...statement.parts] : statement.part === undefined ? [] : [statement.part],
+      mixed: statement.type === "mixed",
+      scope: sayScope(catalog, statement.scope),
+    };
+    const isAfter = space.sets.and(changed, statement.scope.cars) !== NONE;
+    (isAfter ? view.after : view.before).push(fitted);
+  }
+  return [...places.values()];
+}
+
+/** The marks that these parts show, component by component. */
+export function viewMarks(catalog: Catalog, numbers: readonly string[]): RecordView["marks"] {
+  const components = new Map<string, string[]>();
+  for (const number of numbers) {
+    const component = catalog.parts.get(number)?.component;
+    if (component !== undefined) components.set(component, [...(components.get(component) ?? []), number]);
+  }
+  return [...components].flatMap(([component, parts]) => {
+    const features = (catalog.parts.get(parts[0] as string)?.features ?? []).flatMap((feature) => {
+      const shown = parts.flatMap((number): [string, string | number][] => {
+        const mark = catalog.parts.get(number)?.marks[feature.id];
+        return mark === undefined ? [] : [[number, mark]];
+      });
+      if (shown.length === 0) return [];
+      return {
+        name: feature.name,
+        where: feature.where,
+        wearsOff: feature.made === "painted" || feature.made === "printed",
+        ...(feature.unit === undefined ? {} : { unit: feature.unit }),
+        ...(feature.note === undefined ? {} : { note: feature.note }),
+        values: Object.fromEntries(shown),
+      };
+    });
+    return features.length > 0 ? { component: catalog.components.get(component)?.name ?? component, features } : [];
+  });
+}
+
+export function cautionsFor(catalog: Catalog, systems: readonly string[], components: readonly string[]): Caution[] {
+  return catalog.cautions.filter(
+    (caution) =>
+      caution.systems.some((id) => systems.includes(id)) || caution.components.some((id) => components.includes(id)),
+  );
+}

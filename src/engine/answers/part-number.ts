@@ -1,0 +1,35 @@
+/**
+ * The part that a typed number means. Spaces, dashes and case are forgiven, and the usual misreadings of a worn number
+ * (O for 0, I or L for 1) where only one part can be meant. A casting number is not a part number; it is told apart.
+ */
+import type { Catalog, Part } from "../records/catalog.ts";
+
+export type FoundPart =
+  | { readonly as: "part number"; readonly part: Part }
+  | { readonly as: "casting number"; readonly parts: readonly Part[] }
+  | { readonly as: "several"; readonly parts: readonly Part[] }
+  | { readonly as: "unknown" };
+
+export function findPart(catalog: Catalog, typed: string): FoundPart {
+  const exact = catalog.parts.get(typed.trim());
+  if (exact) return { as: "part number", part: exact };
+  const all = [...catalog.parts.values()];
+  for (const simplify of [plain, misread]) {
+    const wanted = simplify(typed);
+    if (wanted === "") return { as: "unknown" };
+    const found = all.filter((part) => simplify(part.number) === wanted);
+    if (found.length === 1) return { as: "part number", part: found[0] as Part };
+    if (found.length > 1) return { as: "several", parts: found };
+    const cast = all.filter((part) => part.castings.some((casting) => simplify(casting) === wanted));
+    if (cast.length > 0) return { as: "casting number", parts: cast };
+  }
+  return { as: "unknown" };
+}
+
+function plain(text: string): string {
+  return text.toUpperCase().replaceAll(/[\s.‐-―-]/g, "");
+}
+
+function misread(text: string): string {
+  return plain(text).replaceAll("O", "0").replaceAll("I", "1");
+}

@@ -1,0 +1,56 @@
+/** One component: its places, its parts and how they are told apart, and every change to it. */
+import { viewComponent } from "../../engine/answers/answer-component.ts";
+import { address } from "../../engine/graph/node.ts";
+import type { Component } from "../../engine/records/catalog.ts";
+import { cautionBox, copyLink, marksTables, section } from "../includes/blocks.ts";
+import { frame } from "../includes/frame.ts";
+import { html } from "../includes/html.ts";
+import { namedPart, recordList, trapsFirst } from "../includes/links.ts";
+import { openPage } from "../includes/page.ts";
+import { searchTags } from "../includes/search-tags.ts";
+import { upperFirst } from "../includes/words.ts";
+import type { Site } from "../site.ts";
+
+interface Data {
+  readonly site: Site;
+  readonly component: Component;
+}
+
+export const data = {
+  pagination: { data: "site.components", size: 1, alias: "component" },
+  permalink: ({ component }: Data) => `${address("component", component.id)}index.html`,
+};
+
+export function render({ site, component: source }: Data): string {
+  const page = openPage(site, address("component", source.id));
+  const component = viewComponent(site.knowledge, source);
+  const records = trapsFirst(site.knowledge.recordsByComponent.get(component.id) ?? []);
+  const title = upperFirst(component.name);
+  return frame(page, {
+    title,
+    description: `${title}: what changed, which parts there are, how to tell them apart.`,
+    crumbs: [
+      { label: "Systems", address: "/systems/" },
+      { label: component.system.name, address: address("system", component.system.id) },
+      ...(component.under ? [{ label: upperFirst(component.under.title), address: component.under.address }] : []),
+    ],
+    index: true,
+    scripts: ["copy"],
+    body: html`
+<article>
+<header class="title"><h1 data-pagefind-meta="title">${title}</h1>
+${component.aliases.length > 0 ? html`<p class="aliases">Also called ${component.aliases.join(", ")}.</p>` : ""}
+${searchTags({ type: "component", system: [component.system.name], component: [component.id], rank: "400000000" })}
+</header>
+${section("changes", "What changed", recordList(page, records))}
+${cautionBox(undefined, component.cautions)}
+${section("includes", "Includes", component.includes.length > 0 && html`<ul>${component.includes.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
+${section("places", "Places on the car", component.places.length > 0 && html`<ul>${component.places.map((place) => html`<li>${place}</li>`)}</ul>`)}
+${section("parts", "Parts", component.parts.length > 0 && html`<ul>${component.parts.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
+${section("marks", "How to tell them apart", marksTables(page, component.marks))}
+${section("cited", "Cited by bulletins", component.citedBy.length > 0 && html`<ul>${component.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
+<p><a class="button" href="${page.href("/map/")}?focus=component:${component.id}">See it on the map</a></p>
+${copyLink(page, title)}
+</article>`,
+  });
+}

@@ -1,0 +1,55 @@
+/** The way in: ask, pick a line and year, see what is new, go by system. */
+import { address } from "../../engine/graph/node.ts";
+import { section } from "../includes/blocks.ts";
+import { frame } from "../includes/frame.ts";
+import { html } from "../includes/html.ts";
+import { recordList } from "../includes/links.ts";
+import { openPage } from "../includes/page.ts";
+import { counted } from "../includes/words.ts";
+import type { Site } from "../site.ts";
+
+export const data = { permalink: "/index.html" };
+
+const NEWEST = 8;
+
+export function render({ site }: { site: Site }): string {
+  const page = openPage(site, "/");
+  const newest = [...site.records]
+    .sort((a, b) => (a.facts.issued < b.facts.issued ? 1 : a.facts.issued > b.facts.issued ? -1 : a.id < b.id ? -1 : 1))
+    .slice(0, NEWEST);
+  return frame(page, {
+    title: site.catalog.maker.title,
+    description: site.catalog.maker.about,
+    ownAsk: true,
+    body: html`
+<header class="title"><h1>${site.catalog.maker.title}</h1><p class="lead">${site.catalog.maker.about}</p></header>
+<form class="ask" role="search" aria-label="Ask" action="${page.href("/ask/")}" method="get">
+<label for="ask-home">Ask in your own words, by part number or by record</label>
+<div class="row"><input id="ask-home" name="q" type="search" autocomplete="off" enterkeyhint="search"><button>Ask</button></div>
+</form>
+${section(
+  "car",
+  "Pick a line and a year",
+  html`<div class="scroll" role="region" aria-label="Lines and years" tabindex="0"><table class="grid"><thead><tr><th scope="col">Line</th>${site.years.map((year) => html`<th scope="col"><a href="${page.href(address("year", String(year)))}">${year}</a></th>`)}</tr></thead>
+<tbody>${site.lines.map(
+    (line) =>
+      html`<tr><th scope="row"><a href="${page.href(address("line", line.id))}">${line.name}</a></th>${site.years.map(
+        (year) => {
+          const built = site.lineYears.find((it) => it.line === line && it.year === year);
+          if (!built) return html`<td><span class="none">not built</span></td>`;
+          return html`<td><a href="${page.href(`/lines/${line.id}/${year}/`)}"><span class="hidden">${line.name} ${year}: </span>${built.fresh.length} new</a></td>`;
+        },
+      )}</tr>`,
+  )}</tbody></table></div>`,
+)}
+${section(
+  "systems",
+  "By system",
+  html`<ul class="cards">${site.systems.map(
+    (system) =>
+      html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a> <span class="count">${counted(site.knowledge.recordsBySystem.get(system.id)?.length ?? 0, "record")}</span></li>`,
+  )}</ul>`,
+)}
+${section("newest", "Newest records", html`${recordList(page, newest)}<p><a href="${page.href("/records/")}">All ${counted(site.records.length, "record")}</a> · <a href="${page.href("/feeds/")}">Feeds</a></p>`)}`,
+  });
+}

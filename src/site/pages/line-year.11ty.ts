@@ -1,0 +1,57 @@
+/** One model line in one model year: what is new against the year before, and what else is on record for it. */
+
+import { address } from "../../engine/graph/node.ts";
+import type { ChangeRecord } from "../../engine/records/catalog.ts";
+import { describe } from "../../engine/scope/describe.ts";
+import { section } from "../includes/blocks.ts";
+import { frame } from "../includes/frame.ts";
+import { type Html, html } from "../includes/html.ts";
+import { recordLink, trapsFirst } from "../includes/links.ts";
+import { openPage, type Page } from "../includes/page.ts";
+import type { LineYear, Site } from "../site.ts";
+
+interface Data {
+  readonly site: Site;
+  readonly lineYear: LineYear;
+}
+
+export const data = {
+  pagination: { data: "site.lineYears", size: 1, alias: "lineYear" },
+  permalink: ({ lineYear }: Data) => `/lines/${lineYear.line.id}/${lineYear.year}/index.html`,
+};
+
+export function render({ site, lineYear: { line, year, fresh, older } }: Data): string {
+  const page = openPage(site, `/lines/${line.id}/${year}/`);
+  return frame(page, {
+    title: String(year),
+    description: `${line.name} ${year}: what is new against the year before.`,
+    crumbs: [
+      { label: "Lines", address: "/lines/" },
+      { label: line.name, address: address("line", line.id) },
+    ],
+    body: html`
+<header class="title"><h1>${line.name} ${year}</h1>
+<p>A record that is not listed says nothing about these cars. That is not the same as “no change”.</p></header>
+${section("new", "New against the year before", bySystem(page, fresh))}
+${section("older", "Also on record for this year", bySystem(page, older))}`,
+  });
+}
+
+function bySystem(page: Page, records: readonly ChangeRecord[]): Html {
+  if (records.length === 0) return html`<p class="none">No record.</p>`;
+  const { site } = page;
+  const groups = site.systems.map((system) => ({
+    system,
+    own: trapsFirst(records.filter((record) => record.systems[0] === system.id)),
+  }));
+  const loose = records.filter((record) => record.systems.length === 0);
+  return html`${groups.map(({ system, own }) =>
+    own.length > 0
+      ? html`<h3>${system.name}</h3><ul class="records">${own.map((record) => entry(page, record))}</ul>`
+      : "",
+  )}${loose.length > 0 ? html`<ul class="records">${loose.map((record) => entry(page, record))}</ul>` : ""}`;
+}
+
+function entry(page: Page, record: ChangeRecord): Html {
+  return html`<li>${recordLink(page, record.id)}<p class="who">${describe(page.site.catalog.space, record.scope)}</p></li>`;
+}

@@ -1,0 +1,165 @@
+// a scope as an editor writes it, how it is understood
+export const UNDERSTOOD: [string, string][] = [
+  ["all", "every car"],
+  [" ALL ", "every car"],
+  // lists
+  ["line=B", "line one of B"],
+  ["line=B,H", "line one of B, H"],
+  ["line = badger , Heron", "line one of B, H"],
+  ["line!=B,H", "line none of B, H"],
+  ["line!=B,H,M", "line none of B, H, M"],
+  ["model line=B", "line one of B"],
+  ["fuel=gasoline", "fuel one of petrol"],
+  ["PT=yes", "PT one of yes"],
+  ["PT!=yes", "PT none of yes"],
+  ["pto=no", "PT one of no"],
+  // whole numbers
+  ["my=1958", "my one of 1958"],
+  ["MY=1958-1960", "my one of 1958 to 1960"],
+  ["my=1958 - 1960, 1962", "my one of 1958 to 1960, 1962"],
+  ["my=1958,1959,1960", "my one of 1958 to 1960"],
+  ["my!=1958-1960", "my none of 1958 to 1960"],
+  ["my>=1960", "my from 1960 to 1962"],
+  ["my>1960", "my after 1961 to 1962"],
+  ["my<=1960", "my up to 1957 to 1960"],
+  ["my<1960", "my before 1957 to 1959"],
+  ["my>1962", "my after nothing"],
+  ["my<1957", "my before nothing"],
+  ["tilt=-3--1", "tilt one of -3 to -1"],
+  ["tilt<-1", "tilt before -3 to -2"],
+  ["tilt>=-1", "tilt from -1 to 3"],
+  // days
+  ["built=1960-02-29", "built one of 1960-02-29"],
+  ["built>=1962-07-01", "built from 1962-07-01 to 1962-07-31"],
+  ["built<1956-08-02", "built before 1956-08-01"],
+  // serials stay with their letter
+  ["number>=412", "number from 0412 to 9999"],
+  ["number=7,0008", "number one of 0007 to 0008"],
+  ["axle=A1-A20", "axle one of A001 to A020"],
+  ["axle>=B412", "axle from B412 to B999"],
+  ["axle>b998", "axle after B999"],
+  ["axle<B001", "axle before B000"],
+  ["axle<B000", "axle before nothing"],
+  ["axle<=C0", "axle up to C000"],
+  // equipment
+  ["eq=PT", "has PT"],
+  ["eq=PT,winch", "has PT or WN"],
+  ["no=PT", "has no PT"],
+  ["no=WN,PT", "has no WN, PT"],
+  // points in a plant's production
+  ["at=K1959#412+", "built at K from 1959 number 0412"],
+  ["at=K59#412-", "built at K before 1959 number 0412"],
+  ["at=Kelby59#0001+", "built at K from 1959 number 0001"],
+  ["at=D260#5+", "built at D2 from 1960 number 0005"],
+  ["at=D21960#5+", "built at D2 from 1960 number 0005"],
+  ["at=K59@1959-02-01+", "built at K from 1959 date 1959-02-01"],
+  ["at=k1959@1959-02-01-", "built at K before 1959 date 1959-02-01"],
+  // what is on the car today
+  ["fitted=HT-101", "has fitted HT-101"],
+  ["fitted!=HT-101, HT-102", "has no fitted HT-101, fitted HT-102"],
+  // clauses and alternatives
+  ["line=B; my>=1960", "line one of B & my from 1960 to 1962"],
+  ["line=B;my=1958||line=H", "line one of B & my one of 1958 | line one of H"],
+  ["line=B\n|| line=H;\n eq=PT", "line one of B | line one of H & has PT"],
+];
+
+// a scope with the slips between « and »; for each slip what is wrong and what to do
+export const SLIPS: [string, ...[string, string][]][] = [
+  ["«»", ["a clause is missing here", "take the ';' or '||' away, or write trait=value"]],
+  ["line=B;«»", ["a clause is missing here", "take the ';' or '||' away, or write trait=value"]],
+  ["line=B || «»|| line=H", ["a clause is missing here", "take the ';' or '||' away, or write trait=value"]],
+  ["«badgers»", ["'badgers' is not a clause", "write trait=value, such as line=…"]],
+  ["line=B; «all»", ["'all' is not a clause", "write trait=value, such as line=…"]],
+  ["«line=»", ["'line=' names no value", "write one after the sign"]],
+  ["my=1958; «line !=  »", ["'line !=' names no value", "write one after the sign"]],
+  ["«lin»=B", ["no trait is called 'lin'", "did you mean 'line'?"]],
+  ["line=B;  «Fuels» = diesel", ["no trait is called 'Fuels'", "did you mean 'fuel'?"]],
+  ["«EQ»=PT", ["no trait is called 'EQ'", "did you mean 'eq'?"]],
+  [
+    "«carburettor»=B",
+    [
+      "no trait is called 'carburettor'",
+      "traits are line, my, plant, number, built, fuel, tilt, axle, PT, WN, repainted, eq, no, at, fitted",
+    ],
+  ],
+  [
+    "«=»B",
+    [
+      "no trait is called ''",
+      "traits are line, my, plant, number, built, fuel, tilt, axle, PT, WN, repainted, eq, no, at, fitted",
+    ],
+  ],
+  // values
+  ["line=«Q»", ["model line has no value 'Q'", "values are B, H, M"]],
+  ["line=B, «Herron»", ["model line has no value 'Herron'", "did you mean 'Heron'?"]],
+  ["line=«l»", ["model line has no value 'l'", "values are B, H, M"]],
+  ["fuel=diesel,«die»", ["fuel has no value 'die'", "values are petrol, diesel, tvo"]],
+  ["fuel=«disel»", ["fuel has no value 'disel'", "did you mean 'diesel'?"]],
+  ["line=B,«»", ["a value is missing here", "take the ',' away"]],
+  ["line=B, «»,H", ["a value is missing here", "take the ',' away"]],
+  ["PT=«often»", ["power take-off has no value 'often'", "values are yes and no"]],
+  ["my=«1956»", ["model year has no value '1956'", "values run from 1957 to 1962"]],
+  ["my=«y»", ["model year has no value 'y'", "values run from 1957 to 1962"]],
+  ["my=«=1958»", ["model year has no value '=1958'", "values run from 1957 to 1962"]],
+  ["my>=«1956»", ["model year has no value '1956'", "values run from 1957 to 1962"]],
+  ["my>=«1958,1959»", ["model year has no value '1958,1959'", "values run from 1957 to 1962"]],
+  ["my=«1956-1959»", ["model year has no value '1956-1959'", "values run from 1957 to 1962"]],
+  ["my=«1960-1958»", ["the range '1960-1958' runs backwards", "write the smaller value first"]],
+  [
+    "built=«1959-02-30»",
+    ["build date has no value '1959-02-30'", "write a day from 1956-08-01 to 1962-07-31, year-month-day"],
+  ],
+  ["number=«10000»", ["chassis number has no value '10000'", "write up to 4 digits"]],
+  ["axle=«D1»", ["axle number has no value 'D1'", "write one of A, B, C and up to 3 digits"]],
+  ["line«>=»B", ["model line has no order, so '>=' means nothing", "use = or != with a list of values"]],
+  ["PT «<» yes", ["power take-off has no order, so '<' means nothing", "use = or != with a list of values"]],
+  // equipment
+  ["eq=«plough»", ["no equipment is called 'plough'", "equipment is PT, WN, repainted"]],
+  ["eq=PT,«wench»", ["no equipment is called 'wench'", "equipment is PT, WN, repainted"]],
+  ["no=«repaintd»", ["no equipment is called 'repaintd'", "did you mean 'repainted'?"]],
+  ["eq=«line»", ["no equipment is called 'line'", "equipment is PT, WN, repainted"]],
+  ["eq«!=»PT", ["'eq' takes only =", "use eq= for has, no= for has not"]],
+  ["no«>=»PT", ["'no' takes only =", "use eq= for has, no= for has not"]],
+  ["eq=PT,«»", ["a value is missing here", "take the ',' away"]],
+  // points
+  ...["K59#412", "K59", "59#412+", "K59#+", "K9#412+", "K59*412+"].map((point): [string, [string, string]] => [
+    `at=«${point}»`,
+    [
+      `'${point}' is not a point in a plant's production`,
+      "write plant, model year, # and the number, then + (from it on) or - (before it), such as at=F73#24501+",
+    ],
+  ]),
+  [
+    "at>=«K59#412+»",
+    [
+      "'K59#412+' is not a point in a plant's production",
+      "write plant, model year, # and the number, then + (from it on) or - (before it), such as at=F73#24501+",
+    ],
+  ],
+  ["at=«a»59#412+", ["no plant is called 'a'", "values are K, D2"]],
+  ["at=«Kelly»59#412+", ["no plant is called 'Kelly'", "did you mean 'Kelby'?"]],
+  ["at=K«1956»#412+", ["no model year is '1956'", "values run from 1957 to 1962"]],
+  ["at=K«73»#73+", ["no model year is '73'", "values run from 1957 to 1962"]],
+  ["at=K59#«K»+", ["chassis number has no value 'K'", "write up to 4 digits"]],
+  [
+    "at=K59@«1959-02-30»+",
+    ["build date has no value '1959-02-30'", "write a day from 1956-08-01 to 1962-07-31, year-month-day"],
+  ],
+  [
+    "at=«Q»«40»#«x»-",
+    ["no plant is called 'Q'", "values are K, D2"],
+    ["no model year is '40'", "values run from 1957 to 1962"],
+    ["chassis number has no value 'x'", "write up to 4 digits"],
+  ],
+  // what is on the car today
+  ["fitted«>=»HT-101", ["'fitted' takes = or !=", "write fitted=PART or fitted!=PART"]],
+  ["fitted=HT-101,«»", ["a value is missing here", "take the ',' away"]],
+  // all at once
+  [
+    "line=«Q»,B,«R»; «mine»=1958 || my=«58»",
+    ["model line has no value 'Q'", "values are B, H, M"],
+    ["model line has no value 'R'", "values are B, H, M"],
+    ["no trait is called 'mine'", "did you mean 'line'?"],
+    ["model year has no value '58'", "values run from 1957 to 1962"],
+  ],
+];

@@ -1,0 +1,251 @@
+/**
+ * A small, faultless data folder of a made-up maker of tractors, and ways to spoil it. A test changes one thing and compares
+ * everything that is then complained about.
+ */
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { onTestFinished } from "vitest";
+import { readSource, type Source } from "../../src/build/data/source.ts";
+import type { Catalog } from "../../src/engine/records/catalog.ts";
+import type { Complaint } from "../../src/engine/records/complaint.ts";
+import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../src/engine/records/file-kinds.ts";
+import { type ReadCatalog, readCatalog } from "../../src/engine/records/read-catalog.ts";
+
+/** Path inside the folder, and text. */
+export type Folder = Readonly<Record<string, string>>;
+
+export const TINY: Folder = {
+  "maker.yaml": `name: Hollin Tractor Works
+title: Hollin model changes
+about: What changed on Hollin tractors.
+site: https://hollin.example/changes/
+`,
+  "words.yaml": `ignore: [what, changed]
+mean:
+  - { say: [lift, hitch], mean: hydraulics }
+`,
+  "cautions.yaml": `cautions:
+  - id: pressure
+    title: Oil under pressure
+    text: Lower the arms before a pipe is opened.
+    systems: [hydraulics]
+    components: [pump]
+    source: common practice, no source
+`,
+  "moved.yaml": `moved:
+  - { kind: record, from: HY-1, to: HY59-01, why: renamed }
+  - { kind: part, from: HT-099, why: never delivered }
+`,
+  "vehicles/traits.yaml": `traits:
+  - id: line
+    kind: list
+    label: model line
+    role: line
+    find: the name on the hood
+    effort: 1
+    phrase: "{}"
+    otherwise: not {}
+    values:
+      - { id: B, label: Badger }
+      - { id: H, label: Heron }
+  - { id: my, kind: whole, label: model year, role: year, find: the plate, effort: 1, phrase: "of {}", otherwise: "not of {}", from: 1957, to: 1961 }
+  - id: plant
+    kind: list
+    label: plant
+    role: plant
+    find: the plate
+    effort: 1
+    phrase: built at {}
+    otherwise: not built at {}
+    values: [{ id: K, label: Kelby }, { id: D, label: Dunmoor }]
+  - { id: number, kind: serial, label: chassis number, role: sequence, find: the frame, effort: 3, phrase: "numbered {}", otherwise: "not numbered {}", prefixes: [""], digits: 4 }
+  - { id: PT, kind: flag, label: power take-off, find: the rear, effort: 1, phrase: with power take-off, otherwise: without power take-off }
+  - { id: WN, kind: flag, label: winch, find: the rear, effort: 1, phrase: with a winch, otherwise: without a winch }
+`,
+  "vehicles/plates.yaml": `plates:
+  - name: frame plate
+    where: left of the seat
+    example: B9 K 0412
+    positions:
+      - { trait: line, length: 1 }
+      - { trait: my, length: 1, codes: { "7": 1957, "8": 1958, "9": 1959 } }
+      - { trait: plant, length: 1 }
+      - { trait: number, length: 4 }
+`,
+  "vehicles/all.yaml": `rules:
+  - { if: plant=D, must: my>=1959, because: Dunmoor opened in 1959 }
+`,
+  "vehicles/badger.yaml": `line: B
+class: orchard tractor
+about: Narrow, for orchards.
+built:
+  - my=1957-1960
+rules:
+  - { if: my=1957, must: plant=K }
+equipment:
+  PT: { standard: my>=1960, optional: my=1958-1959 }
+`,
+  "vehicles/heron.yaml": `line: H
+built: [my>=1959]
+equipment:
+  PT: { standard: all }
+  WN: { optional: plant=D }
+`,
+  "components/hydraulics.yaml": `id: hydraulics
+name: Hydraulics
+order: 1
+components:
+  - { id: lift, name: lift, places: [lift arms] }
+  - { id: pump, name: hydraulic pump, under: lift, places: [pump] }
+  - { id: gasket, name: pump gasket, under: pump, places: [pump gasket] }
+`,
+  "components/frame.yaml": `id: frame
+name: Frame
+order: 2
+`,
+  "parts/pump.yaml": `component: pump
+features:
+  - { id: ribs, name: ribs on the body, made: cast, where: on the car, effort: 2, record: HY59-01 }
+  - { id: bore, name: bore of the inlet, made: measured, unit: mm, tolerance: 0.5, where: in the hand, effort: 4, record: HY59-01 }
+parts:
+  - number: HT-101
+    name: pump, short
+    marks: { ribs: none, bore: 18 }
+  - number: HT-102
+    name: pump, long
+    castings: ["4411"]
+    marks: { ribs: two, bore: none }
+`,
+  "parts/gasket.yaml": `component: gasket
+parts:
+  - { number: HT-201, name: round gasket }
+  - { number: HT-290, name: gasket kit }
+`,
+  "changes/1959/HY59-01.md": `---
+id: HY59-01
+title: Longer hydraulic pump
+issued: 1959-02-01
+kinds: [part, running]
+components: [pump, gasket]
+starts: during 1959
+scope: line=B; at=K59#0412+
+built:
+  - { place: pump, part: HT-101, scope: line=B; at=K59#0412- }
+  - { place: pump, part: HT-102, scope: line=B; at=K59#0412+ }
+  - { place: lift arms, part: none, scope: line=H }
+mixed:
+  - { place: pump, parts: [HT-101, HT-102], scope: line=H; my=1959 }
+supersedes:
+  - { old: HT-101, new: HT-102, with: [HT-201] }
+stands-in:
+  - { part: HT-102, for: HT-101, verdict: on-conditions, with: [HT-201], do: Bleed the lift., scope: fitted=HT-201 }
+  - { part: HT-101, for: HT-102, verdict: must-not-be-used, why: It runs dry. }
+  - { part: HT-102, for: none, verdict: "yes", scope: line=H }
+kits:
+  - { kit: HT-290, contents: [{ part: HT-201, count: 2 }, { name: tube of grease }] }
+service-only: [HT-201]
+settings:
+  - { name: oil pressure, window: 120..135, nominal: 130, unit: bar, conditions: hot, scope: line=B }
+  - { name: oil pressure, window: ..90, unit: bar, component: lift, scope: line=H }
+intervals:
+  - { name: oil change, months: 12, scope: all }
+procedures:
+  - { when: after a pump was fitted, steps: Bleed the lift twice. }
+tools:
+  - { tool: T-7, use: to draw the shaft, scope: line=B }
+left-alone: [The reservoir was looked at and stayed.]
+links: [FR58-01]
+cancels:
+  - { record: FR58-01, scope: line=B }
+---
+
+The pump grew **longer**.
+`,
+  "changes/1958/FR58-01.md": `---
+id: FR58-01
+title: Frame drilled for a winch
+issued: 1958-03-01
+kinds: [equipment]
+starts: start of 1958
+scope: my>=1958
+---
+
+Four holes.
+`,
+  "bulletins/TB-1.md": `---
+id: TB-1
+title: Pumps
+issued: 1959-05-01
+about: Which pump goes where.
+---
+
+See [[HY59-01]], [[HT-102|the long pump]] and [[pump]].
+`,
+};
+
+/** How a folder is spoiled: a file's new text, no file any more, or one piece of its text put in place of another. */
+export type Spoil = Readonly<Record<string, string | undefined | readonly [old: string, replacement: string]>>;
+
+export function spoiled(spoil: Spoil): Folder {
+  const folder: Record<string, string> = { ...TINY };
+  for (const [path, how] of Object.entries(spoil)) {
+    if (how === undefined) delete folder[path];
+    else if (typeof how === "string") folder[path] = how;
+    else {
+      const text = folder[path] ?? "";
+      if (!text.includes(how[0])) throw new Error(`${path} does not say ${how[0]}`);
+      folder[path] = text.replace(how[0], () => how[1]);
+    }
+  }
+  return folder;
+}
+
+export function sourceOf(path: string, text: string): Source {
+  const kind = kindOf(path);
+  const fileKind: FileKind | undefined = kind && FILE_KINDS[kind];
+  return readSource(path, text, fileKind?.body);
+}
+
+/** Reads a folder without a disk. */
+export function readTexts(folder: Folder): ReadCatalog & { readonly complaints: readonly Complaint[] } {
+  const faults: Complaint[] = [];
+  const files = Object.entries(folder)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .flatMap(([path, text]): DataFile[] => {
+      const kind = kindOf(path);
+      if (!kind) return [];
+      const source = sourceOf(path, text);
+      faults.push(...source.faults);
+      return [{ path, kind, value: source.value, broken: source.faults.length > 0 }];
+    });
+  const read = readCatalog(files);
+  return { catalog: read.catalog, complaints: [...faults, ...read.complaints] };
+}
+
+export function catalogOf(folder: Folder = TINY): Catalog {
+  const { catalog, complaints } = readTexts(folder);
+  if (!catalog) throw new Error(complaints.map((complaint) => complaint.message).join("\n"));
+  return catalog;
+}
+
+/** "file field: message → hint", a line a complaint. */
+export function inShort({ file, path, message, hint }: Complaint): string {
+  return `${[file, path.join(".")].filter(Boolean).join(" ")}: ${message} → ${hint}`;
+}
+
+/** Writes a folder to the disk for the time of a test. */
+export async function onDisk(files: Readonly<Record<string, string | Uint8Array>>): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), "yearmark-tiny-"));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  for (const [path, text] of Object.entries(files)) {
+    await mkdir(dirname(join(folder, path)), { recursive: true });
+    await writeFile(join(folder, path), text);
+  }
+  return folder;
+}
+
+/** Everything that is said when one piece of one file is written differently. */
+export function saidOf(file: string, old: string, replacement: string): string[] {
+  return readTexts(spoiled({ [file]: [old, replacement] })).complaints.map(inShort);
+}

@@ -1,0 +1,30 @@
+/** Two groups of tests: those that need nothing, and those that look at the built site. */
+import { defineConfig } from "vitest/config";
+
+const OF_THE_SITE = ["tests/browser/**/*.test.ts", "tests/site/**/*.test.ts"];
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.ts"],
+          exclude: OF_THE_SITE,
+          testTimeout: 20_000,
+        },
+      },
+      {
+        test: {
+          name: "site",
+          include: OF_THE_SITE,
+          globalSetup: ["tests/site-setup.ts"],
+          // One browser at a time: several of them on a small machine only wait for each other.
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
