@@ -16,14 +16,21 @@ function entry(result: Result, root: URL): HTMLElement {
   const link = document.createElement("a");
   link.href = new URL(result.url, root).href;
   link.textContent = result.title;
-  const type = document.createElement("span");
-  type.className = "tag";
-  type.textContent = TYPE[result.type] ?? result.type;
+  const type = tag(TYPE[result.type] ?? result.type, "tag");
   const excerpt = document.createElement("p");
   excerpt.className = "who";
   excerpt.append(...marked(result.excerpt));
-  item.append(link, " ", type, excerpt);
+  item.append(link, " ", type);
+  if (result.trap) item.append(tag("Trap", "tag trap"));
+  item.append(excerpt);
   return item;
+}
+
+function tag(text: string, look: string): HTMLElement {
+  const made = document.createElement("span");
+  made.className = look;
+  made.textContent = text;
+  return made;
 }
 
 /** The search marks hits with <mark>; everything else in an excerpt is text, whatever it looks like. */

@@ -11,7 +11,7 @@ import { drawChips } from "./draw-chips.ts";
 import { drawFacets } from "./draw-facets.ts";
 import { drawResults } from "./draw-results.ts";
 import { element } from "./element.ts";
-import { openSearch, type Search } from "./open-search.ts";
+import { type Found, openSearch, type Search } from "./open-search.ts";
 
 const PAGE = 20;
 const form = element<HTMLFormElement>("ask-form");
@@ -51,7 +51,7 @@ async function answer(asked: Asked, shown = PAGE): Promise<void> {
   );
   drawFacets(element<HTMLFormElement>("facets"), found.facets, asked.facets, (facets) => go({ ...asked, facets }));
   drawResults(element("results"), found.results, root);
-  status.textContent = sayCount(found.total, found.loosened, chips);
+  status.textContent = sayCount(found.total, found.gaveUp, chips);
   more.hidden = found.total <= shown;
   more.onclick = () => void answer(asked, shown + PAGE);
 }
@@ -65,11 +65,12 @@ function show({ nothing }: { nothing: boolean }): void {
   }
 }
 
-function sayCount(total: number, loosened: boolean, chips: readonly Chip[]): string {
+function sayCount(total: number, gaveUp: Found["gaveUp"], chips: readonly Chip[]): string {
   const about = chips.length > 0 ? ` for ${chips.map((chip) => chip.label).join(", ")}` : "";
   if (total === 0) return `Nothing was found${about}. Take a chip away or try other words.`;
   const count = total === 1 ? "One page" : `${total} pages`;
-  return loosened ? `No page has all the words${about}. ${count} with some of them:` : `${count}${about}.`;
+  if (gaveUp === "some words") return `No page has all the words${about}. ${count} with some of them:`;
+  return gaveUp === "all words" ? `No page has the words. ${count}${about} without them:` : `${count}${about}.`;
 }
 
 function toggled(without: readonly string[], chip: Chip): string[] {

@@ -1,12 +1,12 @@
 /** The text search of the site, Pagefind, asked with the chips of a question as filters. */
-import type { Chip } from "../../engine/ask/read-question.ts";
+import { type Chip, wanted } from "../../engine/ask/read-question.ts";
 import type { Vocabulary } from "../../engine/ask/vocabulary.ts";
 import type { Facets } from "./address.ts";
 
 export interface Found {
   readonly total: number;
-  /** No page had all the words, so these have only some. */
-  readonly loosened: boolean;
+  /** What had to be given up to find anything: nothing, some of the words, or all of them. */
+  readonly gaveUp: "nothing" | "some words" | "all words";
   readonly results: readonly Result[];
   readonly facets: Counts;
 }
@@ -14,7 +14,8 @@ export interface Result {
   readonly url: string;
   readonly title: string;
   readonly type: string;
-  /** Words of the page round the hit, as safe markup with <mark>. */
+  readonly trap: boolean;
+  /** Words of the page round the hit, hits in <mark>; one line about the page where no words were searched for. */
   readonly excerpt: string;
 }
 export type Counts = Readonly<Record<string, Readonly<Record<string, number>>>>;
@@ -50,31 +51,47 @@ export async function openSearch(root: URL, vocabulary: Vocabulary): Promise<Sea
   const pagefind = (await import(new URL("pagefind/pagefind.js", root).href)) as Pagefind;
   await pagefind.options({ baseUrl: root.pathname, excerptLength: 24 });
   await pagefind.init();
+  // Counts beside the filters come only when the filters were loaded first.
+  await pagefind.filters();
   return async ({ chips, words, facets, shown }) => {
     const filters = filtersOf(vocabulary, chips, facets);
-    const exact = await ask(pagefind, words, filters);
-    const loose =
-      exact.results.length === 0 && words.includes(" ") ? await anyWord(pagefind, words, filters) : undefined;
-    const found = loose ?? exact;
+    const [found, gaveUp] = await askLoosely(pagefind, words, filters, chips.length > 0);
     const pages = await Promise.all(found.results.slice(0, shown).map((result) => result.data()));
     return {
       total: found.results.length,
-      loosened: loose !== undefined && found.results.length > 0,
+      gaveUp,
       results: pages.map((page) => ({
         url: page.url,
         title: page.meta.title ?? page.url,
         type: page.filters.type?.[0] ?? "",
-        excerpt: page.excerpt,
+        trap: page.meta.trap === "yes",
+        excerpt: words === "" || gaveUp === "all words" ? escapeText(page.meta.about ?? "") : page.excerpt,
       })),
       facets: found.filters,
     };
   };
 }
 
-/** A chip with several ids asks for any of them; every chip must hold, and facets narrow further. */
+/** All words; where that finds nothing any word; where that finds nothing what the chips say alone. */
+async function askLoosely(
+  pagefind: Pagefind,
+  words: string,
+  filters: object,
+  hasChips: boolean,
+): Promise<[PagefindSearch, Found["gaveUp"]]> {
+  const exact = await ask(pagefind, words, filters);
+  if (exact.results.length > 0 || words === "") return [exact, "nothing"];
+  const some = words.includes(" ") ? await anyWord(pagefind, words, filters) : exact;
+  if (some.results.length > 0 || !hasChips) return [some, "some words"];
+  return [await ask(pagefind, "", filters), "all words"];
+}
+
+/** Of each kind any name will do, every kind must fit, and facets narrow further. */
 function filtersOf(vocabulary: Vocabulary, chips: readonly Chip[], facets: Facets): object {
   const all: Filters[] = [
-    ...chips.map((chip) => ({ [chip.kind]: { any: chip.ids.map((id) => filterValue(vocabulary, chip.kind, id)) } })),
+    ...[...wanted(chips)].map(([kind, ids]) => ({
+      [kind]: { any: ids.map((id) => filterValue(vocabulary, kind, id)) },
+    })),
     ...Object.entries(facets).map(([name, values]) => ({ [name]: { any: [...values] } })),
   ];
   return all.length > 0 ? { all } : {};
@@ -98,4 +115,8 @@ async function anyWord(pagefind: Pagefind, words: string, filters: object): Prom
     (a, b) => Number(a.results.length === 0) - Number(b.results.length === 0) || a.results.length - b.results.length,
   );
   return first as PagefindSearch;
+}
+
+function escapeText(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
 }

@@ -12,7 +12,6 @@ import {
   extremityBar,
   layerFill,
   layerPlain,
-  pathCurved,
   pathLine,
   sdfCircle,
   sdfDiamond,
@@ -33,6 +32,7 @@ import type { Picture } from "./picture.ts";
 import { RELATION_LOOK, type RelationLook } from "./relation-look.ts";
 import { longLabel, shortLabel } from "./short-label.ts";
 import type { Camera } from "./view.ts";
+import { wordedEdges } from "./worded-edges.ts";
 
 interface NodeLook {
   x: number;
@@ -49,6 +49,8 @@ type Drawn = MultiDirectedGraph<NodeLook, EdgeLook>;
 
 const LABEL_SIZE = 13;
 const ALL: CameraState = { x: 0.5, y: 0.5, ratio: 1, angle: 0 };
+/** So much larger than others are the nodes of a neighbourhood. */
+const NEAR = 1.4;
 /** Up to so many relations of the selected node carry their words on the map. */
 const MOST_WORDS = 24;
 
@@ -98,7 +100,7 @@ export function draw(parts: DrawingParts): Drawing {
     naming = 0;
     if (!shown) return;
     const near = shown.near;
-    const scale = 1 / Math.sqrt(renderer.getCamera().ratio);
+    const scale = 1 / sizeRatio(renderer.getCamera().ratio);
     const size = renderer.getDimensions();
     const candidates = drawn.mapNodes((key, { kind, short, long }) => {
       const { x, y } = placeOf(key) ?? { x: -1, y: -1 };
@@ -107,7 +109,7 @@ export function draw(parts: DrawingParts): Drawing {
         key,
         x,
         y,
-        radius: KINDS[kind].size * scale,
+        radius: KINDS[kind].size * scale * (near.has(key) ? NEAR : 1),
         width: widthOf(own ? long : short),
         height: LABEL_SIZE + 4,
         side: (shown?.places?.get(key)?.x ?? 0) < -0.01 ? ("left" as const) : ("right" as const),
@@ -150,16 +152,18 @@ export function draw(parts: DrawingParts): Drawing {
       { near: true, dim: false, chosen: false },
     );
     if (focus !== undefined && drawn.hasNode(focus)) renderer.setNodeState(focus, { chosen: true });
-    const bright = new Set([...nearEdges].map((edge) => edgeKeys.get(edge) ?? ""));
-    const edges = drawn.edges();
+    const drawnEdges = new Set(drawn.edges());
+    const keysOf = (edges: Iterable<MapEdge>): string[] =>
+      [...edges].map((edge) => edgeKeys.get(edge) ?? "").filter((key) => drawnEdges.has(key));
+    const bright = [...shown.edges].filter((edge) => nearEdges.has(edge));
+    const brightKeys = keysOf(bright);
+    const isBright = new Set(brightKeys);
     renderer.setEdgesState(
-      edges.filter((key) => !bright.has(key)),
+      [...drawnEdges].filter((key) => !isBright.has(key)),
       { near: false, dim: lit, worded: false },
     );
-    renderer.setEdgesState(
-      edges.filter((key) => bright.has(key)),
-      { near: true, dim: false, worded: bright.size <= MOST_WORDS },
-    );
+    renderer.setEdgesState(brightKeys, { near: true, dim: false, worded: false });
+    renderer.setEdgesState(keysOf(wordedEdges(bright, MOST_WORDS)), { worded: true });
   }
 
   function camera(): Camera {
@@ -320,6 +324,11 @@ function sameSet<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): boolean {
   return a.size === b.size && [...a].every((member) => b.has(member));
 }
 
+/** Nodes grow slowly as one comes nearer, and never shrink below what can be seen and hit. */
+function sizeRatio(ratio: number): number {
+  return Math.min(1, Math.sqrt(ratio));
+}
+
 /** A regular hexagon on its flat side, and a triangle on its point: the two shapes that sigma does not bring. */
 const HEXAGON = {
   name: "hexagon",
@@ -360,7 +369,7 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
         label: { margin: 4, font: { family: font, size: LABEL_SIZE } },
       },
       edges: {
-        paths: [pathLine(), pathCurved({ segments: 8 })],
+        paths: [pathLine()],
         extremities: [
           extremityArrow({ lengthRatio: 5, widthRatio: 4 }),
           extremityBar({ lengthRatio: 1.5, widthRatio: 7 }),
@@ -386,7 +395,10 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
           cursor: "pointer",
         },
         { whenState: "dim", then: { color: colours.dimNode } },
-        { whenState: "near", then: { depth: "topNodes", labelDepth: "topNodes" } },
+        {
+          whenState: "near",
+          then: { depth: "topNodes", labelDepth: "topNodes", size: byKind((kind) => KINDS[kind].size * NEAR) },
+        },
         { whenState: "named", then: { labelVisibility: "visible" } },
         { whenState: "west", then: { labelPosition: "left" } },
         {
@@ -423,8 +435,6 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
       ],
       edges: [
         {
-          path: "straight",
-          parallelPath: "curved",
           size: 1,
           color: { attribute: "look", dict: faded },
           head: { attribute: "look", dict: { say: "arrow", may: "arrow", "must-not": "bar" }, defaultValue: "none" },
@@ -453,6 +463,7 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
     customEdgeState: { near: false, dim: false, worded: false },
     settings: {
       itemSizesReference: "screen",
+      zoomToSizeRatioFunction: sizeRatio,
       gestureTarget: "graph",
       renderEdgeLabels: true,
       nodePickingPadding: 5,

@@ -45,7 +45,12 @@ export function readSource(path: string, written: string, body: string | undefin
       "the file does not begin with facts",
       "write the facts between two lines of '---', the story below them",
     );
-  const doc = parseDocument(parts.yaml, { prettyErrors: false, uniqueKeys: true, stringKeys: true });
+  const doc = parseDocument(parts.yaml, {
+    prettyErrors: false,
+    uniqueKeys: true,
+    stringKeys: true,
+    resolveKnownTags: false,
+  });
   const [error] = doc.errors;
   if (error)
     return broken(
@@ -86,7 +91,7 @@ export function readSource(path: string, written: string, body: string | undefin
       "write that text below the second '---'",
     );
   const lines = new Lines(text);
-  const bodyLead = parts.rest.length - parts.rest.trimStart().length;
+  const bodyLead = Math.max(0, parts.rest.search(/\S/));
   return {
     text,
     value,
@@ -207,7 +212,7 @@ function firstLine(message: string): string {
 function yamlHint(code: string): string {
   if (code === "DUPLICATE_KEY") return "keep the field once";
   if (code === "TAB_AS_INDENT") return "indent with spaces";
-  if (code === "BLOCK_AS_IMPLICIT_KEY" || code === "UNEXPECTED_TOKEN")
+  if (code === "BLOCK_AS_IMPLICIT_KEY" || code === "UNEXPECTED_TOKEN" || code === "BAD_SCALAR_START")
     return "text with ': ' or a sign in front needs quotes";
   return "check quotes and indentation";
 }

@@ -1,13 +1,14 @@
 /**
  * "What is there about this?" The question is read into chips and words; records must carry every chip, and what is left
- * is searched as text, all words first, any word where that finds nothing. Traps come before the rest, newer before older.
+ * is searched as text: all words first, any word where that finds nothing, no word where that finds nothing either.
+ * Without words traps come before the rest, newer before older.
  *
  * On the command line the text search is MiniSearch over the same articles that the site gives to its own search;
  * the reading of the question is the same code in both.
  */
 import MiniSearch from "minisearch";
 import { z } from "zod";
-import { readQuestion } from "../ask/read-question.ts";
+import { readQuestion, wanted } from "../ask/read-question.ts";
 import { CHIP_KINDS, type Vocabulary, vocabularyOf } from "../ask/vocabulary.ts";
 import { address, NODE_KINDS } from "../graph/node.ts";
 import { concerned } from "../records/concerned.ts";
@@ -62,10 +63,12 @@ const indexes = new WeakMap<Knowledge, Index>();
 export function answerSearch(knowledge: Knowledge, question: string): SearchAnswer {
   const index = indexOf(knowledge);
   const reading = readQuestion(index.vocabulary, question);
+  const asked = [...wanted(reading.chips)];
   const fits = (article: Article): boolean =>
-    reading.chips.every((chip) => chip.ids.some((id) => article.tags[chip.kind].includes(id)));
-  const found =
-    reading.rest === "" ? (reading.chips.length > 0 ? browse(index, fits) : []) : textSearch(index, reading.rest, fits);
+    asked.every(([kind, ids]) => ids.some((id) => article.tags[kind].includes(id)));
+  const byText = reading.rest === "" ? [] : textSearch(index, reading.rest, fits);
+  // Where the text finds nothing, what was understood still leads somewhere.
+  const found = byText.length === 0 && asked.length > 0 ? browse(index, fits) : byText;
   return {
     question: "search",
     verdict: found.length > 0 ? "found" : "nothing found",

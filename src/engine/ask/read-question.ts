@@ -149,7 +149,17 @@ function yearsIn(word: string, years: readonly string[]): string[] {
   return years.filter((year) => from <= year && year <= to);
 }
 
-/** Two chips of one kind are one chip with both: either will do. */
+/**
+ * What the chips ask for, kind by kind: a page must fit every kind, and of one kind any id will do.
+ * "Distributor of the six" names two components, and a page about either is wanted.
+ */
+export function wanted(chips: readonly Chip[]): Map<ChipKind, string[]> {
+  const byKind = new Map<ChipKind, string[]>();
+  for (const { kind, ids } of chips) byKind.set(kind, [...new Set([...(byKind.get(kind) ?? []), ...ids])]);
+  return byKind;
+}
+
+/** The same words said twice are one chip. */
 function addChip(chips: Chip[], chip: Chip): void {
   const same = chips.find((one) => one.kind === chip.kind && one.ids.join() === chip.ids.join());
   if (!same) chips.push(chip);

@@ -31,13 +31,17 @@ export function statementLink(page: Page, record: string, anchor: string): Html 
 }
 
 /** A list of records as pages show it: id, title, whom it concerns, what kinds; traps marked by a word. */
-export function recordList(page: Page, records: readonly ChangeRecord[]): Html {
+export function recordList(
+  page: Page,
+  records: readonly ChangeRecord[],
+  who: (record: ChangeRecord) => string = (record) => record.facts.starts,
+): Html {
   if (records.length === 0) return html`<p class="none">No record.</p>`;
   return html`<ul class="records">${records.map(
     (record) => html`<li>
 <a href="${page.href(address("record", record.id))}"><span class="id">${record.id}</span> ${record.facts.title}</a>
 ${isTrap(record) ? html`<span class="tag trap">Trap</span>` : ""}${cancelled(page, record)}
-<p class="who">${record.facts.starts}</p>
+<p class="who">${who(record)}</p>
 <p class="kinds">${record.facts.kinds.map((kind) => html`<span class="tag">${KIND_WORDS[kind].label}</span>`)}</p>
 </li>`,
   )}</ul>`;

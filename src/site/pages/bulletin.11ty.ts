@@ -37,7 +37,7 @@ export function render({ site, bulletin }: Data): string {
 <article>
 <header class="title"><h1 data-pagefind-meta="title"><span class="id">${bulletin.id}</span> ${facts.title}</h1>
 <p class="dates">Issued <time datetime="${facts.issued}">${facts.issued}</time></p>
-${searchTags({ type: "bulletin", rank: "500000000" })}</header>
+${searchTags({ type: "bulletin", rank: "500000000", about: facts.about })}</header>
 <div class="text">${renderCited(page, facts.text)}</div>
 ${section("cited", "Records it cites", cited.length > 0 && recordList(page, cited))}
 ${copyLink(page, `${bulletin.id} ${facts.title}`)}

@@ -40,7 +40,13 @@ export function render({ site, component: source }: Data): string {
 <article>
 <header class="title"><h1 data-pagefind-meta="title">${title}</h1>
 ${component.aliases.length > 0 ? html`<p class="aliases">Also called ${component.aliases.join(", ")}.</p>` : ""}
-${searchTags({ type: "component", system: [component.system.name], component: [component.id], rank: "400000000" })}
+${searchTags({
+  type: "component",
+  system: [component.system.name],
+  component: [component.id],
+  rank: "400000000",
+  about: component.records.map((record) => record.title).join("; "),
+})}
 </header>
 ${section("changes", "What changed", recordList(page, records))}
 ${cautionBox(undefined, component.cautions)}

@@ -6,7 +6,7 @@ import { describe } from "../../engine/scope/describe.ts";
 import { section } from "../includes/blocks.ts";
 import { frame } from "../includes/frame.ts";
 import { type Html, html } from "../includes/html.ts";
-import { recordLink, trapsFirst } from "../includes/links.ts";
+import { recordList, trapsFirst } from "../includes/links.ts";
 import { openPage, type Page } from "../includes/page.ts";
 import type { LineYear, Site } from "../site.ts";
 
@@ -46,12 +46,11 @@ function bySystem(page: Page, records: readonly ChangeRecord[]): Html {
   }));
   const loose = records.filter((record) => record.systems.length === 0);
   return html`${groups.map(({ system, own }) =>
-    own.length > 0
-      ? html`<h3>${system.name}</h3><ul class="records">${own.map((record) => entry(page, record))}</ul>`
-      : "",
-  )}${loose.length > 0 ? html`<ul class="records">${loose.map((record) => entry(page, record))}</ul>` : ""}`;
+    own.length > 0 ? html`<h3>${system.name}</h3>${recordList(page, own, scopeWords(page))}` : "",
+  )}${loose.length > 0 ? recordList(page, loose, scopeWords(page)) : ""}`;
 }
 
-function entry(page: Page, record: ChangeRecord): Html {
-  return html`<li>${recordLink(page, record.id)}<p class="who">${describe(page.site.catalog.space, record.scope)}</p></li>`;
+/** On the page of a line and year the exact scope counts more than when the change began. */
+function scopeWords(page: Page): (record: ChangeRecord) => string {
+  return (record) => describe(page.site.catalog.space, record.scope);
 }

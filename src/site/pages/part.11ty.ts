@@ -49,7 +49,13 @@ export function render({ site, part: source }: Data): string {
 <h1 data-pagefind-meta="title"><span class="id">${part.number}</span> ${part.name}</h1>
 <p>${part.hand ? html`<span class="tag">${part.hand} hand, seen from the driver's seat facing forward</span> ` : ""}${ORIGIN[part.origin]}</p>
 ${part.castings.length > 0 ? html`<p>Cast into it, and not its part number: ${part.castings.join(", ")}.</p>` : ""}
-${searchTags({ type: "part", system: [part.system.name], component: [part.component.id], rank: "300000000" })}
+${searchTags({
+  type: "part",
+  system: [part.system.name],
+  component: [part.component.id],
+  rank: "300000000",
+  about: `${part.component.name}. ${ORIGIN[part.origin]}`,
+})}
 </header>
 ${refused.length > 0 && html`<aside class="box trap" aria-labelledby="trap"><h2 id="trap"><span aria-hidden="true">✕</span> Goes on, but must not be used</h2><ul>${refused.map((it) => standInLine(page, it, "for"))}</ul></aside>`}
 ${cautionBox(undefined, part.cautions)}

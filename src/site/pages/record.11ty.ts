@@ -70,9 +70,9 @@ ${printFoot(page, `${record.id}, revision ${record.revision} of ${record.revised
 function heading(page: Page, record: RecordView): Html {
   const { catalog } = page.site;
   return html`<header class="title">
-<p class="kinds">${record.kinds.map((kind) => html`<span class="tag">${KIND_WORDS[kind].label}</span>`)}</p>
+<p class="kinds" data-pagefind-ignore>${record.kinds.map((kind) => html`<span class="tag">${KIND_WORDS[kind].label}</span>`)}</p>
 <h1 data-pagefind-meta="title"><span class="id">${record.id}</span> ${record.title}</h1>
-<p class="dates">Issued <time datetime="${record.issued}">${record.issued}</time>${record.revised ? html`, revised <time datetime="${record.revised}">${record.revised}</time>` : ""}, revision ${record.revision}</p>
+<p class="dates" data-pagefind-ignore>Issued <time datetime="${record.issued}">${record.issued}</time>${record.revised ? html`, revised <time datetime="${record.revised}">${record.revised}</time>` : ""}, revision ${record.revision}</p>
 ${searchTags({
   type: "record",
   system: record.systems.map((system) => system.name),
@@ -81,15 +81,21 @@ ${searchTags({
   year: record.years.map(String),
   kind: record.kinds.map((kind) => KIND_WORDS[kind].label),
   rank: rank(page, record),
+  about: `${record.starts}. ${record.story.split(/(?<=[.!?])\s/)[0] ?? ""}`,
+  trap: isTrapRecord(page, record),
 })}
 </header>`;
 }
 
 /** The order of a list without words to match: traps before the rest, newer before older. */
 function rank(page: Page, record: RecordView): string {
-  const source = page.site.catalog.records.get(record.id);
   const newest = 99_999_999 - Number(record.issued.replaceAll("-", ""));
-  return `${source && isTrap(source) ? 1 : 2}${String(newest).padStart(8, "0")}`;
+  return `${isTrapRecord(page, record) ? 1 : 2}${String(newest).padStart(8, "0")}`;
+}
+
+function isTrapRecord(page: Page, record: RecordView): boolean {
+  const source = page.site.catalog.records.get(record.id);
+  return source !== undefined && isTrap(source);
 }
 
 function ended(page: Page, record: RecordView): Html | "" {

@@ -229,7 +229,7 @@ export const SHAPES: [file: string, old: string, replacement: string, ...said: s
     "vehicles/traits.yaml",
     "kind: list\n    label: model line",
     "kind: lits\n    label: model line",
-    "vehicles/traits.yaml traits.0.kind: 'lits' is no value of 'kind' → values are list, flag, whole, date, serial",
+    "vehicles/traits.yaml traits.0.kind: 'lits' is no value of 'kind' → did you mean 'list'?",
   ],
   [
     "vehicles/traits.yaml",

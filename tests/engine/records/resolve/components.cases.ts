@@ -19,7 +19,7 @@ export const COMPONENTS_SLIPS: [file: string, old: string, replacement: string, 
     "components/hydraulics.yaml",
     "under: lift",
     "under: lfit",
-    "components/hydraulics.yaml components.1.under: no component of this system is called 'lfit' → name one of the same file",
+    "components/hydraulics.yaml components.1.under: no component of this system is called 'lfit' → did you mean 'lift'?",
   ],
   [
     "components/hydraulics.yaml",

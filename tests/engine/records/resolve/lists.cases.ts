@@ -5,7 +5,7 @@ export const LISTS_SLIPS: [file: string, old: string, replacement: string, ...sa
     "vehicles/plates.yaml",
     "trait: line",
     "trait: lien",
-    "vehicles/plates.yaml plates.0.positions.0.trait: no trait is called 'lien' → add it to vehicles/traits.yaml, or mend the name",
+    "vehicles/plates.yaml plates.0.positions.0.trait: no trait is called 'lien' → did you mean 'line'?",
   ],
   [
     "vehicles/plates.yaml",

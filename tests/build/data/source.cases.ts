@@ -1,0 +1,191 @@
+import type { Spoil } from "../../helpers/tiny-folder.ts";
+
+// a fault, how the folder is spoiled, file:line:column, and what the marked characters are
+export const PLACES: [string, Spoil, string, string][] = [
+  ["a value", { "maker.yaml": ["title: Hollin model changes", "title: 1959"] }, "maker.yaml:2:8", "1959"],
+  ["the name of a field", { "maker.yaml": ["title:", "titel: x\ntitle:"] }, "maker.yaml:2:1", "titel"],
+  [
+    "a missing field, at the first of its brothers",
+    { "maker.yaml": ["title: Hollin model changes\n", ""] },
+    "maker.yaml:1:1",
+    "n",
+  ],
+  ["a field without a value", { "maker.yaml": ["title: Hollin model changes", "title:"] }, "maker.yaml:2:7", ""],
+  [
+    "an entry of a list",
+    { "changes/1959/HY59-01.md": ["kinds: [part, running]", "kinds: [part, runing]"] },
+    "changes/1959/HY59-01.md:5:15",
+    "runing",
+  ],
+  [
+    "a name deep in the file",
+    { "parts/pump.yaml": ["marks: { ribs: two", "marks: { rips: two"] },
+    "parts/pump.yaml:12:20",
+    "two",
+  ],
+  ["a code of a plate", { "vehicles/plates.yaml": ['"7": 1957', '"57": 1957'] }, "vehicles/plates.yaml:7:42", '"57"'],
+  [
+    "the characters of a scope",
+    { "changes/1959/HY59-01.md": ["scope: line=B; at=K59#0412+", "scope: line=B; at=K99#0412+"] },
+    "changes/1959/HY59-01.md:8:20",
+    "99",
+  ],
+  [
+    "the characters of a scope in quotes, with white space before them",
+    { "changes/1958/FR58-01.md": ["scope: my>=1958", 'scope: "  my>=1950"'] },
+    "changes/1958/FR58-01.md:7:15",
+    "1950",
+  ],
+  [
+    "the characters of a scope in a block",
+    { "changes/1958/FR58-01.md": ["scope: my>=1958", "scope: >-\n  my>=1950"] },
+    "changes/1958/FR58-01.md:8:7",
+    "1950",
+  ],
+  [
+    "a scope over two lines, as a whole from its first",
+    { "changes/1958/FR58-01.md": ["scope: my>=1958", "scope: line=B;\n  my>=1950"] },
+    "changes/1958/FR58-01.md:7:8",
+    "line=B;",
+  ],
+  [
+    "a scope with an escaped sign, as a whole",
+    { "changes/1958/FR58-01.md": ["scope: my>=1958", 'scope: "my\\x3e=1950"'] },
+    "changes/1958/FR58-01.md:7:8",
+    '"my\\x3e=1950"',
+  ],
+  [
+    "a scope in a flow of fields",
+    {
+      "changes/1959/HY59-01.md": [
+        "part: HT-101, scope: line=B; at=K59#0412-",
+        "part: HT-101, scope: line=Q; at=K59#0412-",
+      ],
+    },
+    "changes/1959/HY59-01.md:10:46",
+    "Q",
+  ],
+  [
+    "a citation in a bulletin's text",
+    { "bulletins/TB-1.md": ["See [[HY59-01]]", "\n\n  See\n\n[[HY59-09]]"] },
+    "bulletins/TB-1.md:12:1",
+    "[[HY59-09]]",
+  ],
+  [
+    "a citation after signs of other alphabets",
+    { "bulletins/TB-1.md": ["See [[HY59-01]]", "Größe 🚜 [[HY59-09]]"] },
+    "bulletins/TB-1.md:8:10",
+    "[[HY59-09]]",
+  ],
+  [
+    "a text that is missing",
+    { "bulletins/TB-1.md": ["See [[HY59-01]], [[HT-102|the long pump]] and [[pump]].", ""] },
+    "bulletins/TB-1.md:7:1",
+    "",
+  ],
+  ["a broken line", { "maker.yaml": ["title: Hollin", "title: Hollin: model"] }, "maker.yaml:2:8", "H"],
+];
+
+// a file that cannot be read, its text, place, what is wrong, what to do
+export const FAULTS: [string, string, string, string, string][] = [
+  ["maker.yaml", "name: a\nname: b\n", "2:1", "this is not YAML: Map keys must be unique", "keep the field once"],
+  [
+    "maker.yaml",
+    "name:\n\ttitle: a\n",
+    "2:1",
+    "this is not YAML: Tabs are not allowed as indentation",
+    "indent with spaces",
+  ],
+  ["maker.yaml", "name: 'a\n", "2:1", "this is not YAML: Missing closing 'quote", "check quotes and indentation"],
+  [
+    "maker.yaml",
+    "name: a: b\n",
+    "1:7",
+    "this is not YAML: Nested mappings are not allowed in compact mappings",
+    "text with ': ' or a sign in front needs quotes",
+  ],
+  [
+    "maker.yaml",
+    "name: @b\n",
+    "1:7",
+    "this is not YAML: Plain value cannot start with reserved character @",
+    "text with ': ' or a sign in front needs quotes",
+  ],
+  [
+    "maker.yaml",
+    "name: &a b\n",
+    "1:10",
+    "YAML anchors and aliases are not read here",
+    "write the value out where it is used",
+  ],
+  [
+    "maker.yaml",
+    "name: *a\n",
+    "1:7",
+    "YAML anchors and aliases are not read here",
+    "write the value out where it is used",
+  ],
+  [
+    "maker.yaml",
+    "a: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\nd: [*c, *c]\n",
+    "1:7",
+    "YAML anchors and aliases are not read here",
+    "write the value out where it is used",
+  ],
+  [
+    "maker.yaml",
+    "? [a]\n: b\n",
+    "1:3",
+    "this is not YAML: With stringKeys, all keys must be strings",
+    "check quotes and indentation",
+  ],
+  [
+    "maker.yaml",
+    "name: a\n---\nname: b\n",
+    "2:1",
+    "this is not YAML: Source contains multiple documents; please use YAML.parseAllDocuments()",
+    "check quotes and indentation",
+  ],
+  [
+    "bulletins/TB-1.md",
+    "Just a text.\n",
+    "1:1",
+    "the file does not begin with facts",
+    "write the facts between two lines of '---', the story below them",
+  ],
+  [
+    "bulletins/TB-1.md",
+    "\n---\nid: TB-1\n---\ntext",
+    "1:1",
+    "the file does not begin with facts",
+    "write the facts between two lines of '---', the story below them",
+  ],
+  [
+    "bulletins/TB-1.md",
+    "---\nid: TB-1\ntext",
+    "1:1",
+    "the file does not begin with facts",
+    "write the facts between two lines of '---', the story below them",
+  ],
+  [
+    "bulletins/TB-1.md",
+    "",
+    "1:1",
+    "the file does not begin with facts",
+    "write the facts between two lines of '---', the story below them",
+  ],
+  [
+    "bulletins/TB-1.md",
+    "---\nid: a\nid: b\n---\ntext",
+    "3:1",
+    "this is not YAML: Map keys must be unique",
+    "keep the field once",
+  ],
+  [
+    "bulletins/TB-1.md",
+    "---\nid: a\ntext: b\n---\ntext",
+    "2:1",
+    "'text' stands among the facts",
+    "write that text below the second '---'",
+  ],
+];
