@@ -21,8 +21,6 @@ export interface FrameParts {
   readonly wasm?: boolean;
   /** Feeds of this page: title and address. */
   readonly feeds?: readonly Crumb[];
-  /** Structured data (schema.org), an object to be printed as JSON-LD. */
-  readonly about?: object;
   /** The page has an ask box of its own, so the head shows none. */
   readonly ownAsk?: boolean;
   /** The page moved: browsers go there by themselves. */

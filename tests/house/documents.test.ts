@@ -1,0 +1,99 @@
+/** The documents tell the truth: their examples run, their links lead somewhere, the commands they name exist. */
+import { execFile } from "node:child_process";
+import { cp, mkdir, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { promisify } from "node:util";
+import { describe, expect, onTestFinished, test } from "vitest";
+
+const run = promisify(execFile);
+const DOCUMENTS = ["README.md", "DEVELOPERS.md", "CHANGELOG.md"];
+const readme = await readFile("README.md", "utf8");
+
+/** The fenced blocks of a document in one language. */
+function blocks(text: string, language: string): string[] {
+  return [...text.matchAll(new RegExp(`^\`\`\`${language}\\n([\\s\\S]*?)^\`\`\`$`, "gm"))].map(
+    (match) => match[1] as string,
+  );
+}
+
+describe("README.md", () => {
+  test("begins with the job in one paragraph", () => {
+    const [title, job, next] = readme.split(/\n\n+/);
+    expect(title).toMatch(/^# \w+$/);
+    expect(job?.length).toBeGreaterThan(200);
+    expect(next).not.toBe("");
+  });
+
+  const examples = blocks(readme, "console").map((block) => {
+    const [command = "", ...printed] = block.split("\n");
+    return { command: command.replace(/^\$ /, ""), printed: printed.join("\n").trim() };
+  });
+  test("has examples of answers", () => expect(examples.length).toBeGreaterThan(0));
+  test.each(examples)("$command prints what the document says", async ({ command, printed }) => {
+    const words = command.replace("npm run -s answer -- ", "").split(" ");
+    const { stdout } = await run(process.execPath, ["scripts/answer.ts", ...words]);
+    expect(stdout.trim()).toBe(printed);
+  });
+
+  test("its first record passes the check, and the broken one gets just the complaint that is shown", async () => {
+    const folder = await mkdtemp(join(tmpdir(), "documents-"));
+    onTestFinished(() => rm(folder, { recursive: true }));
+    await cp("data", join(folder, "data"), { recursive: true });
+    const record = (blocks(readme, "markdown")[0] as string).replace(/^\n/, "");
+    const [complaint = ""] = blocks(readme, "").filter((block) => block.includes(": error: "));
+    const path = join(folder, complaint.slice(0, complaint.indexOf(":")));
+    await mkdir(dirname(path), { recursive: true });
+    const check = (): Promise<string> =>
+      run(process.execPath, [join(process.cwd(), "scripts/check.ts")], { cwd: folder }).then(
+        ({ stdout }) => stdout,
+        (error: { stdout: string }) => error.stdout,
+      );
+    await writeFile(path, record);
+    expect(await check()).toMatch(/: 0 errors\n$/);
+    const broken = /\| (scope: .*)$/m.exec(complaint)?.[1] as string;
+    await writeFile(path, record.replace(/^scope: .*$/m, broken));
+    expect(await check()).toContain(complaint.trim());
+  });
+});
+
+describe.each(DOCUMENTS)("%s", (document) => {
+  test("links only to files that exist", async () => {
+    const text = await readFile(document, "utf8");
+    const links = [...text.matchAll(/\]\((?!https?:|#)([^)#]+)/g)].map((match) => match[1] as string);
+    const missing = await Promise.all(
+      links.map((link) =>
+        stat(link).then(
+          () => [],
+          () => [link],
+        ),
+      ),
+    );
+    expect(missing.flat()).toEqual([]);
+  });
+
+  test("names only commands that package.json has", async () => {
+    const text = await readFile(document, "utf8");
+    const { scripts } = JSON.parse(await readFile("package.json", "utf8")) as { scripts: Record<string, string> };
+    const named = [...text.matchAll(/npm run (?:-s )?([\w-]+)|npm (start|test)\b/g)].map(
+      (match) => match[1] ?? match[2],
+    );
+    expect(named.filter((name) => !((name as string) in scripts))).toEqual([]);
+  });
+
+  test("names only paths of the source that exist", async () => {
+    const text = await readFile(document, "utf8");
+    const paths = [...text.matchAll(/`((?:src|tests|scripts|data|schemas)\/[\w./-]+)`/g)].map(
+      (match) => match[1] as string,
+    );
+    const missing = await Promise.all(
+      paths.map((path) =>
+        stat(path).then(
+          () => [],
+          () => [path],
+        ),
+      ),
+    );
+    expect(missing.flat()).toEqual([]);
+  });
+});
