@@ -207,6 +207,15 @@ export function sourceOf(path: string, text: string): Source {
   return readSource(path, text, fileKind?.body);
 }
 
+const tinySources = new Map<string, Source>();
+
+/** Thousands of spoiled folders share the files that were left as they are: each of those is read once. */
+function tinySource(path: string): Source {
+  const source = tinySources.get(path) ?? sourceOf(path, TINY[path] as string);
+  tinySources.set(path, source);
+  return source;
+}
+
 /** Reads a folder without a disk. */
 export function readTexts(folder: Folder): ReadCatalog & { readonly complaints: readonly Complaint[] } {
   const faults: Complaint[] = [];
@@ -215,7 +224,7 @@ export function readTexts(folder: Folder): ReadCatalog & { readonly complaints: 
     .flatMap(([path, text]): DataFile[] => {
       const kind = kindOf(path);
       if (!kind) return [];
-      const source = sourceOf(path, text);
+      const source = TINY[path] === text ? tinySource(path) : sourceOf(path, text);
       faults.push(...source.faults);
       return [{ path, kind, value: source.value, broken: source.faults.length > 0 }];
     });

@@ -33,6 +33,7 @@ import { RELATION_LOOK, type RelationLook } from "./relation-look.ts";
 import { longLabel, shortLabel } from "./short-label.ts";
 import type { Camera } from "./view.ts";
 import { wordedEdges } from "./worded-edges.ts";
+import { wordsAlong } from "./words-along.ts";
 
 interface NodeLook {
   x: number;
@@ -48,11 +49,15 @@ interface EdgeLook {
 type Drawn = MultiDirectedGraph<NodeLook, EdgeLook>;
 
 const LABEL_SIZE = 13;
+/** What is moved into sight has this much room around it for names. */
+const MARGIN = { x: 130, y: 44 };
 const ALL: CameraState = { x: 0.5, y: 0.5, ratio: 1, angle: 0 };
-/** So much larger than others are the nodes of a neighbourhood. */
+/** So much larger than others are the nodes of a neighbourhood, if they are few enough to have room. */
 const NEAR = 1.4;
-/** Up to so many relations of the selected node carry their words on the map. */
-const MOST_WORDS = 24;
+const FEW = 40;
+const CHOSEN = 2;
+/** One line with words to so many pixels of the stage's width. */
+const WORDS_APART = 28;
 
 export function draw(parts: DrawingParts): Drawing {
   const { stage, graph, calm } = parts;
@@ -62,14 +67,19 @@ export function draw(parts: DrawingParts): Drawing {
   let colours = parts.colours;
   let shown: Picture | undefined;
   let drawn: Drawn = emptyGraph();
+  /** Rings are drawn as high as the stage is, so that names on them have room. */
+  let stretch = 1;
   let named: ReadonlyMap<string, Side> = new Map();
   let renderer = open();
   /** Moves of the program's own are no wish of the person. */
   let ownMove = 0;
+  /** Where the picture is moving to: keys pressed meanwhile go on from there. */
+  let goal: Camera | undefined;
 
   /** The room of all that may be drawn, so that a place in an address means the same whatever the filters leave. */
   function extentOfPicture(picture: Picture | undefined): Extent {
-    return picture?.places ? extentOf([...picture.places.values()]) : whole;
+    if (!picture?.places) return whole;
+    return extentOf([...picture.places.values()].map(({ x, y }) => ({ x, y: y * stretch })));
   }
 
   function open() {
@@ -82,12 +92,21 @@ export function draw(parts: DrawingParts): Drawing {
       nameSoon();
       if (ownMove === 0) parts.onMoved(camera());
     });
+    if (drawnBySoftware(made.getWebGLContext())) made.setSettings({ hideEdgesOnMove: true, antialiasEdges: false });
     made.getStageCanvas().addEventListener("webglcontextlost", lost);
     return made;
   }
 
   function lost(): void {
+    end();
     parts.onLost();
+  }
+
+  function end(): void {
+    resizing.disconnect();
+    cancelAnimationFrame(naming);
+    renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
+    renderer.kill();
   }
 
   let naming = 0;
@@ -102,15 +121,15 @@ export function draw(parts: DrawingParts): Drawing {
     const near = shown.near;
     const scale = 1 / sizeRatio(renderer.getCamera().ratio);
     const size = renderer.getDimensions();
-    const candidates = drawn.mapNodes((key, { kind, short, long }) => {
+    const candidates = drawn.mapNodes((key, { kind, short }) => {
       const { x, y } = placeOf(key) ?? { x: -1, y: -1 };
       const own = key === shown?.focus;
       return {
         key,
         x,
         y,
-        radius: KINDS[kind].size * scale * (near.has(key) ? NEAR : 1),
-        width: widthOf(own ? long : short),
+        radius: KINDS[kind].size * scale * (own ? CHOSEN : near.has(key) && near.size <= FEW ? NEAR : 1),
+        width: widthOf(short),
         height: LABEL_SIZE + 4,
         side: (shown?.places?.get(key)?.x ?? 0) < -0.01 ? ("left" as const) : ("right" as const),
         rank: own ? -2 : near.has(key) ? -1 : near.size > 0 ? 100 : KIND_ORDER.indexOf(kind) - drawn.degree(key) / 1000,
@@ -138,6 +157,11 @@ export function draw(parts: DrawingParts): Drawing {
     return width;
   }
 
+  /** The width that is left for nodes where names stand on both sides: half of a small stage at least. */
+  function roomAcross(): number {
+    return Math.max(stage.clientWidth / 2, stage.clientWidth - 2 * MARGIN.x);
+  }
+
   function flag(): void {
     if (!shown) return;
     const { focus, near, nearEdges } = shown;
@@ -145,11 +169,11 @@ export function draw(parts: DrawingParts): Drawing {
     const nodes = drawn.nodes();
     renderer.setNodesState(
       nodes.filter((key) => !near.has(key)),
-      { near: false, dim: lit, chosen: false },
+      { near: false, dim: lit, chosen: false, large: false },
     );
     renderer.setNodesState(
       nodes.filter((key) => near.has(key)),
-      { near: true, dim: false, chosen: false },
+      { near: true, dim: false, chosen: false, large: near.size <= FEW },
     );
     if (focus !== undefined && drawn.hasNode(focus)) renderer.setNodeState(focus, { chosen: true });
     const drawnEdges = new Set(drawn.edges());
@@ -163,7 +187,9 @@ export function draw(parts: DrawingParts): Drawing {
       { near: false, dim: lit, worded: false },
     );
     renderer.setEdgesState(brightKeys, { near: true, dim: false, worded: false });
-    renderer.setEdgesState(keysOf(wordedEdges(bright, MOST_WORDS)), { worded: true });
+    // Among all the other lines words could not be read.
+    if (shown.places)
+      renderer.setEdgesState(keysOf(wordedEdges(bright, stage.clientWidth / WORDS_APART)), { worded: true });
   }
 
   function camera(): Camera {
@@ -173,8 +199,10 @@ export function draw(parts: DrawingParts): Drawing {
 
   function moveTo(to: Camera, how: "at once" | "gently"): void {
     ownMove++;
+    goal = to;
     const done = (): void => {
       ownMove--;
+      if (ownMove === 0) goal = undefined;
       nameSoon();
     };
     if (how === "at once" || calm()) {
@@ -208,7 +236,8 @@ export function draw(parts: DrawingParts): Drawing {
         sameSet(shown.edges, picture.edges);
       shown = picture;
       if (!same) {
-        drawn = graphOf(graph, picture, edgeKeys);
+        stretch = Math.min(2, Math.max(1, (stage.clientHeight - 2 * MARGIN.y) / roomAcross()));
+        drawn = graphOf(graph, picture, edgeKeys, stretch);
         named = new Map([...named].filter(([key]) => drawn.hasNode(key)));
         renderer.setCustomBBox(extentOfPicture(picture));
         renderer.setGraph(drawn);
@@ -236,22 +265,24 @@ export function draw(parts: DrawingParts): Drawing {
       });
       const { width, height } = renderer.getDimensions();
       moveTo(
-        fitCamera(
-          points,
-          { width, height, margin: { x: Math.min(130, width / 4), y: Math.min(50, height / 8) } },
-          (point) => renderer.viewportToFramedGraph(point, { cameraState: ALL }),
+        fitCamera(points, { width, height, margin: { x: (width - roomAcross()) / 2, y: MARGIN.y } }, (point) =>
+          renderer.viewportToFramedGraph(point, { cameraState: ALL }),
         ),
         how,
       );
     },
     zoom(factor) {
-      const { x, y, ratio } = camera();
+      const { x, y, ratio } = goal ?? camera();
       move({ x, y, ratio: renderer.getCamera().getBoundedRatio(ratio * factor) });
     },
     pan(x, y) {
+      const from = goal ?? camera();
       const { width, height } = renderer.getDimensions();
-      const middle = renderer.viewportToFramedGraph({ x: width * (0.5 + x), y: height * (0.5 + y) });
-      move({ ...middle, ratio: camera().ratio });
+      const middle = renderer.viewportToFramedGraph(
+        { x: width * (0.5 + x), y: height * (0.5 + y) },
+        { cameraState: { ...from, angle: 0 } },
+      );
+      move({ ...middle, ratio: from.ratio });
     },
     nodeInTheMiddle() {
       const { width, height } = renderer.getDimensions();
@@ -259,12 +290,7 @@ export function draw(parts: DrawingParts): Drawing {
       return nearestNode(places, { x: width / 2, y: height / 2, width, height });
     },
     placeOf,
-    end() {
-      resizing.disconnect();
-      cancelAnimationFrame(naming);
-      renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
-      renderer.kill();
-    },
+    end,
   };
 
   /** A move that the person asked for by a button or a key. */
@@ -278,12 +304,14 @@ function emptyGraph(): Drawn {
   return new MultiDirectedGraph<NodeLook, EdgeLook>();
 }
 
-function graphOf(graph: MapGraph, picture: Picture, edgeKeys: ReadonlyMap<MapEdge, string>): Drawn {
+function graphOf(graph: MapGraph, picture: Picture, edgeKeys: ReadonlyMap<MapEdge, string>, stretch: number): Drawn {
   const drawn = emptyGraph();
   for (const key of picture.nodes) {
     const node = graph.nodes.get(key);
-    const { x, y } = picture.places?.get(key) ?? node ?? { x: 0, y: 0 };
-    if (node) drawn.addNode(key, { x, y, kind: node.kind, short: shortLabel(node), long: longLabel(node) });
+    if (!node) continue;
+    const ring = picture.places?.get(key);
+    const { x, y } = ring ? { x: ring.x, y: ring.y * stretch } : node;
+    drawn.addNode(key, { x, y, kind: node.kind, short: shortLabel(node), long: longLabel(node) });
   }
   const said = new Set<string>();
   for (const edge of picture.edges) {
@@ -293,7 +321,11 @@ function graphOf(graph: MapGraph, picture: Picture, edgeKeys: ReadonlyMap<MapEdg
     said.add(what);
     drawn.addDirectedEdgeWithKey(edgeKeys.get(edge), edge.source, edge.target, {
       look: RELATION_LOOK[edge.relation],
-      words: graph.document.relations[edge.relation]?.forward ?? edge.relation,
+      words: wordsAlong(
+        graph.document.relations[edge.relation]?.forward ?? edge.relation,
+        drawn.getNodeAttributes(edge.source),
+        drawn.getNodeAttributes(edge.target),
+      ),
     });
   }
   return drawn;
@@ -324,6 +356,13 @@ function sameSet<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): boolean {
   return a.size === b.size && [...a].every((member) => b.has(member));
 }
 
+/** Without a graphics card lines are most of the cost of a frame. */
+function drawnBySoftware(context: WebGL2RenderingContext): boolean {
+  const info = context.getExtension("WEBGL_debug_renderer_info");
+  const name = String(context.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : context.RENDERER));
+  return /swiftshader|llvmpipe|software|basic render/i.test(name);
+}
+
 /** Nodes grow slowly as one comes nearer, and never shrink below what can be seen and hit. */
 function sizeRatio(ratio: number): number {
   return Math.min(1, Math.sqrt(ratio));
@@ -351,7 +390,7 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
   });
   // Hundreds of lines in full colour would hide what they join.
   const faded = Object.fromEntries(
-    Object.entries(colours.relations).map(([look, colour]) => [look, mix(colour, colours.paper, 0.55)]),
+    Object.entries(colours.relations).map(([look, colour]) => [look, mix(colour, colours.paper, 0.45)]),
   );
   return new Sigma(drawn, stage, {
     primitives: {
@@ -397,22 +436,23 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
         { whenState: "dim", then: { color: colours.dimNode } },
         {
           whenState: "near",
-          then: { depth: "topNodes", labelDepth: "topNodes", size: byKind((kind) => KINDS[kind].size * NEAR) },
+          then: { depth: "topNodes", labelDepth: "topNodes" },
         },
+        { whenState: "large", then: { size: byKind((kind) => KINDS[kind].size * NEAR) } },
         { whenState: "named", then: { labelVisibility: "visible" } },
         { whenState: "west", then: { labelPosition: "left" } },
         {
           whenState: "chosen",
           then: {
-            label: { attribute: "long" },
+            size: byKind((kind) => KINDS[kind].size * CHOSEN),
             labelVisibility: "visible",
-            labelBackgroundColor: colours.paper,
             backdropVisibility: "visible",
-            backdropArea: "both",
+            // Round the node itself a frame would cover the heads of the lines that lead to it.
+            backdropArea: "label",
             backdropColor: colours.paper,
             backdropBorderColor: colours.accent,
             backdropBorderWidth: 2,
-            backdropPadding: 5,
+            backdropPadding: 4,
             backdropCornerRadius: 4,
           },
         },
@@ -459,7 +499,7 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
         { whenState: "worded", then: { labelVisibility: "visible" } },
       ],
     },
-    customNodeState: { near: false, dim: false, chosen: false, named: false, west: false },
+    customNodeState: { near: false, dim: false, chosen: false, named: false, west: false, large: false },
     customEdgeState: { near: false, dim: false, worded: false },
     settings: {
       itemSizesReference: "screen",

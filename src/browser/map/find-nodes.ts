@@ -4,14 +4,14 @@ import type { MapGraph, MapNode } from "./map-graph.ts";
 
 /**
  * The best come first: the id itself, ids that begin so, labels that begin so, labels with every word at the beginning
- * of one of theirs, then whatever holds every word anywhere. Among equals the order of kinds, then the order of the graph.
+ * of one of theirs, then labels that hold what was typed, or every word of it, anywhere. Words of one or two signs say
+ * little: except for the last, which may be unfinished, they must stand in the label as they are. Among equals the order
+ * of kinds, then the order of the graph.
  */
 export function findNodes(graph: MapGraph, text: string, most: number): MapNode[] {
   const wanted = squeeze(text);
   if (wanted === "") return [];
-  const words = plain(text)
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(Boolean);
+  const words = plain(text).split(NO_WORD).filter(Boolean);
   return graph.document.nodes
     .map((node) => ({ node, rank: rank(node, wanted, words) }))
     .filter(({ rank }) => rank < NOT_FOUND)
@@ -21,6 +21,7 @@ export function findNodes(graph: MapGraph, text: string, most: number): MapNode[
 }
 
 const NOT_FOUND = 5;
+const NO_WORD = /[^\p{L}\p{N}]+/u;
 
 function rank(node: MapNode, wanted: string, words: readonly string[]): number {
   const id = squeeze(node.id);
@@ -28,10 +29,12 @@ function rank(node: MapNode, wanted: string, words: readonly string[]): number {
   if (id === wanted) return 0;
   if (id.startsWith(wanted)) return 1;
   if (squeeze(label).startsWith(wanted)) return 2;
-  const beginnings = label.split(/[^\p{L}\p{N}]+/u);
-  if (words.every((word) => beginnings.some((beginning) => beginning.startsWith(word)))) return 3;
-  const all = squeeze(label) + id;
-  return words.every((word) => all.includes(word)) ? 4 : NOT_FOUND;
+  const own = label.split(NO_WORD);
+  const begins = (word: string, i: number): boolean =>
+    own.some((other) => (word.length < 3 && i < words.length - 1 ? other === word : other.startsWith(word)));
+  if (words.every(begins)) return 3;
+  const anywhere = words.every((word) => word.length >= 3 && label.includes(word));
+  return squeeze(label).includes(wanted) || id.includes(wanted) || anywhere ? 4 : NOT_FOUND;
 }
 
 function plain(text: string): string {

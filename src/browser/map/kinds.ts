@@ -20,7 +20,7 @@ export const KINDS: Readonly<Record<NodeKind, Kind>> = {
     outline: "M4.5 2h7L15 8l-3.5 6h-7L1 8z",
     size: 9,
   },
-  line: { one: "model line", many: "model lines", shape: "rectangle", outline: "M1 4.5h14v7H1z", size: 10 },
+  line: { one: "model line", many: "model lines", shape: "rectangle", outline: "M1 4.5h14v7H1z", size: 8 },
   year: { one: "model year", many: "model years", shape: "triangle", outline: "M8 1.5L15 14H1z", size: 8 },
   bulletin: { one: "bulletin", many: "bulletins", shape: "wedge", outline: "M1 2h14L8 14.5z", size: 7 },
   record: { one: "change record", many: "change records", shape: "square", outline: "M2.5 2.5h11v11h-11z", size: 5 },

@@ -4,6 +4,7 @@ import { readAddress, writeAddress } from "./address.ts";
 import { showCard } from "./card.ts";
 import { readColours } from "./colours.ts";
 import type { Drawing } from "./drawing.ts";
+import { element } from "./element.ts";
 import { filterGroups } from "./filter-groups.ts";
 import { findBox } from "./find-box.ts";
 import { KINDS } from "./kinds.ts";
@@ -16,6 +17,9 @@ import { stageKeys } from "./stage-keys.ts";
 import { table } from "./table.ts";
 import { tabs } from "./tabs.ts";
 import { type Camera, filtersInForce, type View } from "./view.ts";
+
+const CANNOT_DRAW = "This browser cannot draw the map (it has no WebGL 2). The table has the same content.";
+const TITLE = document.title;
 
 const parts = pageParts();
 if (parts) await start(parts);
@@ -30,7 +34,10 @@ async function start(page: PageParts): Promise<void> {
     // The plain lists stay: they need no script.
     page.map.hidden = true;
     page.plain.hidden = false;
-    page.plain.prepend(`The map could not be loaded. (${error instanceof Error ? error.message : error})`);
+    const why = error instanceof Error ? error.message : String(error);
+    page.plain.prepend(
+      element("p", { role: "status" }, `The map could not be loaded (${why}). Here is what is on it.`),
+    );
   }
 }
 
@@ -91,7 +98,7 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
     const stays = "focus" in change ? (next.camera ?? drawing?.camera()) : next.camera;
     view = { ...next, camera: moves ? undefined : stays };
     history.pushState(null, "", location.pathname + writeAddress(view));
-    if (moves) show(before || after ? "at once" : "gently");
+    if (view.camera === undefined) show(before || after || change.as === "map" ? "at once" : "gently");
     else show(change.as === "map" ? "at once" : undefined);
   }
 
@@ -126,7 +133,7 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
     tabbed.show(as);
     filters.show(view);
     const inForce = filtersInForce(view);
-    page.filterCount.textContent = inForce === 0 ? "" : `(${inForce} in force)`;
+    page.filterCount.textContent = inForce === 0 ? "" : `(${inForce})`;
     showCard(page.card, view, { graph, href, onPick: (key) => pick(key, "card"), onChange: (change) => go(change) });
     const words = cannotDraw ? CANNOT_DRAW : notice(drawn, through.nodes.size);
     page.notice.textContent = words;
@@ -176,7 +183,7 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
     const how = first ? "at once" : move;
     if (how === undefined) return;
     if (view.camera) drawing?.moveTo(view.camera, how);
-    else drawing?.fit(drawn.near, how);
+    else drawing?.fit(drawn.near.size > 0 ? drawn.near : filtersInForce(view) > 0 ? drawn.nodes : new Set(), how);
   }
 
   /** Without a drawing the table says it all. */
@@ -220,13 +227,10 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
   }
 }
 
-const CANNOT_DRAW = "This browser cannot draw the map (it has no WebGL 2). The table has the same content.";
-
 function around(count: number): string {
   return count === 1 ? "1 node stands around it" : `${count} nodes stand around it`;
 }
 
-const TITLE = document.title;
 function titleFor(label: string | undefined): string {
   return label === undefined ? TITLE : `${label} · ${TITLE}`;
 }

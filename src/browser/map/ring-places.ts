@@ -15,7 +15,7 @@ export interface Place {
  *            └─────────┘
  *
  * A neighbour has a sector as wide as it has nodes behind it, at least one. A ring is so large that its nodes stand one
- * unit apart, and one unit larger than the ring inside it.
+ * unit apart, and the inner one lies no nearer to the middle than halfway.
  */
 export function ringPlaces(
   graph: MapGraph,
@@ -39,8 +39,9 @@ export function ringPlaces(
 
   const second = [...behind.values()].flat().length;
   const sectors = first.reduce((sum, key) => sum + Math.max(1, behind.get(key)?.length ?? 0), 0);
-  const inner = Math.max(2, first.length / (2 * Math.PI));
-  const outer = Math.max(inner + 1.5, second / (2 * Math.PI));
+  const needed = Math.max(2, first.length / (2 * Math.PI));
+  const outer = Math.max(needed + 1.5, second / (2 * Math.PI));
+  const inner = second === 0 ? needed : Math.max(needed, outer / 2);
   const places = new Map<string, Place>([[start, { x: 0, y: 0 }]]);
   let taken = 0;
   for (const key of first) {
@@ -59,7 +60,11 @@ function byRelation(graph: MapGraph, edges: readonly MapEdge[]): MapEdge[] {
   return edges.toSorted((a, b) => order.indexOf(a.relation) - order.indexOf(b.relation));
 }
 
+/** No line of a small ring stands upright, where words on it have no left and right. */
+const TILT = 0.01;
+
 /** `turn` from 0 to 1, beginning at the top, clockwise. */
 function at(radius: number, turn: number): Place {
-  return { x: radius * Math.sin(2 * Math.PI * turn), y: radius * Math.cos(2 * Math.PI * turn) };
+  const angle = 2 * Math.PI * (turn + TILT);
+  return { x: radius * Math.sin(angle), y: radius * Math.cos(angle) };
 }

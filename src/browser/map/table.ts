@@ -53,29 +53,30 @@ export function table(place: HTMLElement, parts: TableParts): Table {
             "tr",
             {},
             head("Node", "name"),
-            head("Kind", "kind"),
+            head("Kind", "kind", "map-wide"),
             element("th", { scope: "col", class: "map-wide" }, "Systems"),
             head("Relations", "relations"),
           ),
         ),
-        element("tbody", {}, ...shown.map(row)),
+        element("tbody", {}, ...shown.flatMap(row)),
       ),
       ...(pages > 1 ? [turner(page, pages)] : []),
     );
   }
 
-  function head(label: string, by: TableOrder): HTMLElement {
+  function head(label: string, by: TableOrder, width?: string): HTMLElement {
     const sorted = by === "relations" ? "descending" : "ascending";
     return element(
       "th",
-      { scope: "col", "aria-sort": order === by ? sorted : undefined },
+      { scope: "col", class: width, "aria-sort": order === by ? sorted : undefined },
       element(
         "button",
         {
           type: "button",
           class: "map-sort",
           onclick: () => {
-            order = by;
+            // A second press returns to the first order.
+            order = order === by ? "kind" : by;
             draw();
             place.querySelector<HTMLElement>("th[aria-sort] button")?.focus();
           },
@@ -85,17 +86,44 @@ export function table(place: HTMLElement, parts: TableParts): Table {
     );
   }
 
-  function row({ node, systems, relations }: TableRow): HTMLElement {
+  /** A node, and behind it an empty row that its relations unfold into. */
+  function row({ node, systems, relations }: TableRow, i: number): HTMLElement[] {
     const { graph, href, onPick } = parts;
     const chosen = node.key === content.focus;
-    return element(
+    const place = element("td", { colspan: 4 });
+    const unfolded = element("tr", { id: `map-row-${i}`, class: "map-unfolded", hidden: true }, place);
+    const unfold = element(
+      "button",
+      {
+        type: "button",
+        class: "map-unfold",
+        "aria-expanded": "false",
+        "aria-controls": unfolded.id,
+        onclick: () => {
+          unfolded.hidden = !unfolded.hidden;
+          unfold.setAttribute("aria-expanded", String(!unfolded.hidden));
+          // Made when they are asked for: fifty rows would have hundreds.
+          if (place.childElementCount > 0) return;
+          const groups = neighbourGroups(graph, node.key, (edge) => content.edges.has(edge));
+          place.append(...neighbourList(groups, { href, onPick, heading: "h3" }));
+        },
+      },
+      String(relations),
+      element("span", { class: "map-unseen" }, ` relations of ${node.label}`),
+    );
+    const first = element(
       "tr",
       { class: chosen ? "map-chosen" : undefined },
       element(
         "th",
         { scope: "row" },
         element("a", { href: href(node.address) }, node.label),
-        element("small", { class: "map-narrow" }, systems.join(", ")),
+        element(
+          "span",
+          { class: "map-kind map-narrow" },
+          kindSign(node.kind),
+          element("small", {}, [KINDS[node.kind].one, ...systems].join(" · ")),
+        ),
         element(
           "button",
           { type: "button", class: "map-select", "aria-pressed": String(chosen), onclick: () => onPick(node.key) },
@@ -105,37 +133,13 @@ export function table(place: HTMLElement, parts: TableParts): Table {
       ),
       element(
         "td",
-        {},
+        { class: "map-wide" },
         element("span", { class: "map-kind" }, kindSign(node.kind), element("span", {}, KINDS[node.kind].one)),
       ),
       element("td", { class: "map-wide" }, systems.join(", ")),
-      element("td", {}, relations === 0 ? "none" : unfolding(node.key, relations, { graph, href, onPick })),
+      element("td", {}, relations === 0 ? "none" : unfold),
     );
-  }
-
-  /** The relations of a row are made when they are asked for: fifty rows would have hundreds. */
-  function unfolding(
-    key: string,
-    relations: number,
-    { graph, href, onPick }: Pick<TableParts, "graph" | "href" | "onPick">,
-  ): HTMLElement {
-    const details = element(
-      "details",
-      {
-        ontoggle: () => {
-          if (!details.open || details.childElementCount > 1) return;
-          const groups = neighbourGroups(graph, key, (edge) => content.edges.has(edge));
-          details.append(element("div", {}, ...neighbourList(groups, { href, onPick, heading: "h3" })));
-        },
-      },
-      element(
-        "summary",
-        {},
-        String(relations),
-        element("span", { class: "map-unseen" }, ` of ${graph.nodes.get(key)?.label ?? key}`),
-      ),
-    );
-    return details;
+    return [first, unfolded];
   }
 
   function turner(page: number, pages: number): HTMLElement {

@@ -51,12 +51,12 @@ function island(page: Page): Html {
 <div class="map-zoom">
 <button id="map-nearer" type="button" aria-label="Nearer">+</button>
 <button id="map-farther" type="button" aria-label="Farther">−</button>
-<button id="map-whole" type="button" aria-label="Show the whole map">All</button>
+<button id="map-whole" type="button" aria-label="All: show the whole map">All</button>
 </div>
 </div>
 <p id="map-keys" class="map-about">Drag to move; wheel, two fingers or the buttons to zoom. With the keyboard: arrows move, + and − zoom, 0 shows all, Enter selects the node nearest to the cross, Escape lets it go. The table has the same content in words.</p>
 </div>
-<div id="map-panel-table" role="tabpanel" aria-labelledby="map-tab-table" hidden><div id="map-table"></div></div>
+<div id="map-panel-table" role="tabpanel" aria-labelledby="map-tab-table" hidden><h2 class="map-unseen">Nodes and their relations</h2><div id="map-table"></div></div>
 </div>
 <section id="map-card" class="map-card" aria-label="Selected node"></section>
 </div>

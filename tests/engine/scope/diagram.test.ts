@@ -58,10 +58,10 @@ describe("sets of cars agree with the list of their cars", () => {
         expect(FLEET.map((car) => holds(set, car))).toEqual(listed);
         if (set !== ALL && set !== NONE) mixed++;
       }),
-      { seed: SEED, numRuns: 2500 },
+      { seed: SEED, numRuns: 2000 },
     );
     // A check of nothing but empty and full sets would say little.
-    expect(mixed).toBeGreaterThan(1000);
+    expect(mixed).toBeGreaterThan(700);
   }, 60_000);
 
   test("the values that a trait takes in a set are those that its cars have", () => {
