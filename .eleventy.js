@@ -1,4 +1,5 @@
 /** Wiring only: which templates there are and what they are given. `npm run build` calls this; so does Eleventy by itself. */
+import { join } from "node:path";
 import rss from "@11ty/eleventy-plugin-rss";
 
 export default async function (eleventy) {
@@ -11,5 +12,5 @@ export default async function (eleventy) {
     const { openSite } = await import("./src/build/open-site.ts");
     eleventy.addGlobalData("site", await openSite("data"));
   }
-  return { dir: { input: "src/site/pages" } };
+  return { dir: { input: join(import.meta.dirname, "src/site/pages") } };
 }

@@ -60,14 +60,23 @@ async function open(folder: string): Promise<Knowledge> {
 
 /** One answer a line, in the order of the questions, each with the id of its question. A bad line gets an error as its answer. */
 async function answerBatch(knowledge: Knowledge, file: string): Promise<void> {
-  const lines = createInterface({
-    input: file === "-" ? process.stdin : createReadStream(file),
-    crlfDelay: Number.POSITIVE_INFINITY,
-  });
   let number = 0;
-  for await (const line of lines) {
+  for await (const line of linesOf(file)) {
     number++;
     if (line.trim() !== "") console.log(JSON.stringify(answerLine(knowledge, line, number)));
+  }
+}
+
+async function* linesOf(file: string): AsyncGenerator<string> {
+  try {
+    yield* createInterface({
+      input: file === "-" ? process.stdin : createReadStream(file),
+      crlfDelay: Number.POSITIVE_INFINITY,
+    });
+  } catch (error) {
+    throw new QuestionError(
+      `The batch file '${file}' cannot be read: ${error instanceof Error ? error.message : String(error)}`,
+    );
   }
 }
 

@@ -9,10 +9,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
 import { findBrowser } from "../scripts/browser.ts";
-import { buildSite } from "../src/build/build-site.ts";
-import { SILENT } from "../src/build/progress.ts";
 import { serve } from "../src/build/serve.ts";
-import { isBuilt, showSummary } from "../src/build/show-summary.ts";
+import { buildByCommand } from "./helpers/build-by-command.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -26,12 +24,11 @@ declare module "vitest" {
 
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
   const home = await mkdtemp(join(tmpdir(), "yearmark-site-"));
-  const paths = { data: "data", site: join(home, "_site") };
-  const summary = await buildSite({ ...paths, report: SILENT });
-  if (!isBuilt(summary)) throw new Error(showSummary(summary, paths));
-  const served = await serve({ folder: paths.site, port: 0 });
+  const site = join(home, "_site");
+  buildByCommand({ data: "data", site });
+  const served = await serve({ folder: site, port: 0 });
   project.provide("siteUrl", served.url);
-  project.provide("siteFolder", paths.site);
+  project.provide("siteFolder", site);
   project.provide("browser", process.env.YEARMARK_BROWSER ?? findBrowser() ?? "");
   return async () => {
     await served.close();

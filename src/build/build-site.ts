@@ -6,6 +6,7 @@ import { type Finding, readFolder } from "./data/read-folder.ts";
 import { indexSearch } from "./index-search.ts";
 import type { Progress } from "./progress.ts";
 import { publishAtomically } from "./swap.ts";
+import { writeAnswers } from "./write-answers.ts";
 import { writeData } from "./write-data.ts";
 import { writePages } from "./write-pages.ts";
 
@@ -38,9 +39,16 @@ export async function buildSite({ data, site: place, report }: BuildOptions): Pr
   });
   await publishAtomically(place, async (folder) => {
     await report.stage("pages", "written", async (stage) => stage.advance(await writePages(site, folder)));
-    await report.stage("data", "written", async (stage) => stage.advance(await writeData(site, folder)));
-    await report.stage("scripts", "bundled", async (stage) => stage.advance(await bundle(folder)));
-    await report.stage("search", "indexed", async (stage) => stage.advance(await indexSearch(folder)));
+    // Pagefind is a process of its own and takes longest: the rest is done while it works.
+    const search = indexSearch(folder);
+    search.catch(() => {}); // Its own stage, the last one, reports it.
+    await report
+      .stage("data", "written", async (stage) => {
+        stage.advance(await writeData(site, folder));
+        stage.advance(await writeAnswers(site.knowledge, folder));
+      })
+      .then(() => report.stage("scripts", "bundled", async (stage) => stage.advance(await bundle(folder))))
+      .finally(() => report.stage("search", "indexed", async (stage) => stage.advance(await search)));
   });
   return {
     findings,

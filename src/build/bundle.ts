@@ -16,6 +16,8 @@ export async function bundle(folder: string): Promise<number> {
       ...styles.map((file) => ({ in: join(SRC, "site/styles", file), out: file.replace(/\.css$/, "") })),
     ],
     outdir: join(folder, "assets"),
+    // The names of chunks come from their contents and from paths; these must not depend on where the build was called.
+    absWorkingDir: join(SRC, ".."),
     bundle: true,
     splitting: true,
     format: "esm",

@@ -32,6 +32,7 @@ function button(chip: Chip, label: string, verb: string, toggle: (chip: Chip) =>
   const made = document.createElement("button");
   made.type = "button";
   made.className = "chip";
+  made.dataset.key = `chip ${chip.said}`;
   made.textContent = label;
   const sign = document.createElement("span");
   sign.setAttribute("aria-hidden", "true");

@@ -10,18 +10,15 @@ const TITLES: Readonly<Record<(typeof FACETS)[number], string>> = {
   kind: "Kind of change",
 };
 
-export function drawFacets(
-  form: HTMLFormElement,
-  counts: Counts,
-  chosen: Facets,
-  choose: (facets: Facets) => void,
-): void {
+export function drawFacets(place: HTMLElement, counts: Counts, chosen: Facets, choose: (facets: Facets) => void): void {
+  // What somebody unfolded stays so.
+  const open = [...place.querySelectorAll<HTMLElement>("details[open]")].map((details) => details.dataset.name);
   const groups = FACETS.flatMap((name) => {
     const taken = chosen[name] ?? [];
     const values = Object.entries(counts[name] ?? {}).filter(([value, count]) => count > 0 || taken.includes(value));
-    return values.length > 1 || taken.length > 0 ? [group(name, values, chosen, choose)] : [];
+    return values.length > 1 || taken.length > 0 ? [group(name, values, chosen, choose, open.includes(name))] : [];
   });
-  form.replaceChildren(...groups);
+  place.replaceChildren(...groups);
 }
 
 function group(
@@ -29,10 +26,12 @@ function group(
   values: readonly [string, number][],
   chosen: Facets,
   choose: (facets: Facets) => void,
+  open: boolean,
 ): HTMLElement {
   const details = document.createElement("details");
   const taken = chosen[name] ?? [];
-  details.open = taken.length > 0;
+  details.dataset.name = name;
+  details.open = open || taken.length > 0;
   const summary = document.createElement("summary");
   summary.textContent = TITLES[name];
   details.append(summary);
@@ -40,6 +39,7 @@ function group(
     const label = document.createElement("label");
     const box = document.createElement("input");
     box.type = "checkbox";
+    box.dataset.key = `facet ${name} ${value}`;
     box.checked = taken.includes(value);
     box.addEventListener("change", () => {
       const next = box.checked ? [...taken, value] : taken.filter((one) => one !== value);

@@ -26,7 +26,11 @@ let turn = 0;
 function open(): NonNullable<typeof opened> {
   opened ??= fetch(new URL("data/vocabulary.json", root))
     .then((answer) => answer.json() as Promise<Vocabulary>)
-    .then(async (vocabulary) => ({ vocabulary, search: await openSearch(root, vocabulary) }));
+    .then(async (vocabulary) => ({ vocabulary, search: await openSearch(root, vocabulary) }))
+    .catch((error: unknown) => {
+      opened = undefined; // On a bad network the next question tries again.
+      throw error;
+    });
   return opened;
 }
 
@@ -46,14 +50,25 @@ async function answer(asked: Asked, shown = PAGE): Promise<void> {
   const found = await search({ chips, words: reading.rest, facets: asked.facets, shown });
   if (mine !== turn) return; // A newer question has overtaken this one.
   show({ nothing: false });
+  const held = (document.activeElement as HTMLElement | null)?.dataset.key;
   drawChips(element("reading"), chips, ignored, reading.rest, (chip) =>
     go({ ...asked, without: toggled(asked.without, chip) }),
   );
-  drawFacets(element<HTMLFormElement>("facets"), found.facets, asked.facets, (facets) => go({ ...asked, facets }));
+  drawFacets(element("facets"), found.facets, asked.facets, (facets) => go({ ...asked, facets }));
   drawResults(element("results"), found.results, root);
+  // The button or box that was just used was drawn anew: the keyboard stays on it.
+  if (held !== undefined) document.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
   status.textContent = sayCount(found.total, found.gaveUp, chips);
   more.hidden = found.total <= shown;
-  more.onclick = () => void answer(asked, shown + PAGE);
+  more.onclick = () => ask(asked, shown + PAGE);
+}
+
+/** Answers, or says why not. */
+function ask(asked: Asked, shown?: number): void {
+  answer(asked, shown).catch((error: unknown) => {
+    status.textContent = `The search could not be opened: ${error instanceof Error ? error.message : String(error)}. The lists below lead everywhere.`;
+    element("lists").hidden = false;
+  });
 }
 
 function show({ nothing }: { nothing: boolean }): void {
@@ -79,16 +94,13 @@ function toggled(without: readonly string[], chip: Chip): string[] {
 
 function go(asked: Asked): void {
   history.pushState(null, "", writeAddress(location.href, asked));
-  void answer(asked);
+  ask(asked);
 }
 
 form.addEventListener("submit", (event) => {
   event.preventDefault();
   go({ question: input.value.trim(), without: [], facets: {} });
 });
-input.addEventListener("focus", () => void open(), { once: true });
-addEventListener("popstate", () => void answer(readAddress(location.href)));
-void answer(readAddress(location.href)).catch((error: unknown) => {
-  status.textContent = `The search could not be opened: ${error instanceof Error ? error.message : String(error)}. The lists below lead everywhere.`;
-  element("lists").hidden = false;
-});
+input.addEventListener("focus", () => void open().catch(() => {}), { once: true });
+addEventListener("popstate", () => ask(readAddress(location.href)));
+ask(readAddress(location.href));

@@ -60,7 +60,7 @@ export async function openSearch(root: URL, vocabulary: Vocabulary): Promise<Sea
     return {
       total: found.results.length,
       gaveUp,
-      results: pages.map((page) => ({
+      results: namedFirst(pages, words).map((page) => ({
         url: page.url,
         title: page.meta.title ?? page.url,
         type: page.filters.type?.[0] ?? "",
@@ -115,6 +115,13 @@ async function anyWord(pagefind: Pagefind, words: string, filters: object): Prom
     (a, b) => Number(a.results.length === 0) - Number(b.results.length === 0) || a.results.length - b.results.length,
   );
   return first as PagefindSearch;
+}
+
+/** A part or record is asked for by its number, with whatever signs between: its own page comes before those that name it. */
+function namedFirst(pages: readonly PagefindPage[], words: string): PagefindPage[] {
+  const plain = (text: string): string => text.toUpperCase().replaceAll(/[^\p{Letter}\p{Number}]/gu, "");
+  const isNamed = ({ meta }: PagefindPage): boolean => plain(meta.title?.split(" ")[0] ?? "") === plain(words);
+  return pages.toSorted((a, b) => Number(isNamed(b)) - Number(isNamed(a)));
 }
 
 function escapeText(text: string): string {

@@ -5,7 +5,7 @@ const guess = document.querySelector<HTMLElement>("#guess");
 const link = guess?.querySelector("a");
 if (guess && link) {
   const root = new URL(link.href);
-  const wanted = decodeURIComponent(location.pathname.slice(root.pathname.length));
+  const wanted = decoded(location.pathname.slice(root.pathname.length));
   const sitemap = await fetch(new URL("sitemap.xml", root));
   const known = [...(await sitemap.text()).matchAll(/<loc>(.*?)<\/loc>/g)].map(
     (match) => new URL(match[1] as string).pathname,
@@ -20,5 +20,14 @@ if (guess && link) {
     link.href = new URL(`${found}/`, root).href;
     link.textContent = found;
     guess.hidden = false;
+  }
+}
+
+/** An address may be cut off in the middle of a letter; then it is compared as it is. */
+function decoded(path: string): string {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
   }
 }

@@ -1,5 +1,6 @@
 /** Reads a data folder: every file in it, in the same order on every machine, and everything that is wrong with them. */
-import { readdir, readFile, stat } from "node:fs/promises";
+import { readFileSync, statSync } from "node:fs";
+import { readdir } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
@@ -32,7 +33,7 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
       continue;
     }
     const fileKind: FileKind = FILE_KINDS[kind];
-    const source = await readOne(join(folder, path), path, fileKind.body);
+    const source = readOne(join(folder, path), path, fileKind.body);
     sources.set(path, source);
     complaints.push(...source.faults);
     files.push({ path, kind, value: source.value, broken: source.faults.length > 0 });
@@ -57,15 +58,16 @@ async function listFiles(folder: string): Promise<string[]> {
     .sort((a, b) => (a < b ? -1 : 1));
 }
 
-async function readOne(file: string, path: string, body: string | undefined): Promise<Source> {
-  const { size } = await stat(file);
+/** Without waiting: for thousands of small files that takes half the time. */
+function readOne(file: string, path: string, body: string | undefined): Source {
+  const { size } = statSync(file);
   if (size > MAX_BYTES)
     return unreadable(
       path,
       `the file is too large (${size} bytes)`,
       `keep it under ${MAX_BYTES} bytes; split it into several files`,
     );
-  const bytes = await readFile(file);
+  const bytes = readFileSync(file);
   try {
     return readSource(path, new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes), body);
   } catch (error) {

@@ -7,6 +7,7 @@ import { nearest } from "../scope/nearest.ts";
 import { answerBase } from "./answer.ts";
 import { cautionsFor, marksView, viewMarks } from "./answer-record.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { askOfMoved } from "./moved.ts";
 import { reasonForRecord } from "./say.ts";
 
 const other = z.strictObject({ id: z.string(), title: z.string(), address: z.string() });
@@ -40,20 +41,24 @@ export type ComponentView = z.infer<typeof componentView>;
 
 export function answerComponent(knowledge: Knowledge, typed: string): ComponentAnswer {
   const { catalog } = knowledge;
-  const wanted = typed.trim().toLowerCase();
+  const id = typed.trim();
+  const wanted = id.toLowerCase();
   const found =
-    catalog.components.get(typed.trim()) ??
+    catalog.components.get(id) ??
     [...catalog.components.values()].find((one) =>
       [one.id, one.name, ...one.aliases].some((name) => name.toLowerCase() === wanted),
     );
   if (!found) {
-    const names = [...catalog.components.values()].flatMap((one) => [one.id, one.name]);
-    const near = nearest(wanted, names);
+    const near = nearest(
+      wanted,
+      [...catalog.components.values()].flatMap((one) => [one.id, one.name]),
+    );
+    const ask = { what: `Which component is meant? None is called '${id}'.`, options: near ? [near] : [] };
     return {
       question: "component",
       verdict: "not on record",
       because: [],
-      ask: { what: `Which component is meant? None is called '${typed.trim()}'.`, options: near ? [near] : [] },
+      ask: askOfMoved(catalog, "component", id) ?? ask,
     };
   }
   const component = viewComponent(knowledge, found);

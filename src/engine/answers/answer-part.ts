@@ -9,6 +9,7 @@ import { nearest } from "../scope/nearest.ts";
 import { answerBase, scopeWords } from "./answer.ts";
 import { cautionsFor, marksView, viewMarks } from "./answer-record.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { askOfMoved } from "./moved.ts";
 import { findPart } from "./part-number.ts";
 import { anchor, reasonFor, sayScope } from "./say.ts";
 
@@ -101,7 +102,12 @@ export function answerPart(knowledge: Knowledge, typed: string): PartAnswer {
         what: `No part is called '${typed.trim()}'. Read the number again; the number cast into a part is often another one.`,
         options: near ? [near] : [],
       };
-      return { question: "part", verdict: "not on record", because: [], ask };
+      return {
+        question: "part",
+        verdict: "not on record",
+        because: [],
+        ask: askOfMoved(catalog, "part", typed.trim()) ?? ask,
+      };
     }
   }
 }
@@ -144,7 +150,9 @@ export function viewPart(knowledge: Knowledge, part: Part): PartView {
     ...scoped(it.scope),
   });
   const neededWith = new Map<string, z.infer<typeof partView>["neededWith"][number]>();
-  for (const it of [...standIns, ...orders]) {
+  // A refusal may name what would not help either; that is needed for nothing.
+  const permitted = standIns.filter((it) => it.verdict === "yes" || it.verdict === "on-conditions");
+  for (const it of [...permitted, ...orders]) {
     const main = it.type === "supersedes" ? it.new : it.part;
     if (it.with.includes(number) && !neededWith.has(main)) neededWith.set(main, { ...cite(it), part: main });
   }

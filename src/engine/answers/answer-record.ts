@@ -6,11 +6,12 @@ import type { Catalog, Caution, ChangeRecord } from "../records/catalog.ts";
 import { concerned } from "../records/concerned.ts";
 import { KINDS, VERDICTS } from "../records/shapes/change.ts";
 import { partsNamed, statementsOf } from "../records/statement.ts";
-import { NONE } from "../scope/diagram.ts";
+import { ALL, NONE } from "../scope/diagram.ts";
 import { nearest } from "../scope/nearest.ts";
 import { inOtherUnits } from "../settings/units.ts";
 import { answerBase, scopeWords } from "./answer.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { askOfMoved } from "./moved.ts";
 import { anchor, reasonFor, reasonForRecord, sayInterval, sayScope } from "./say.ts";
 
 const named = z.strictObject({ id: z.string(), title: z.string(), address: z.string() });
@@ -133,28 +134,26 @@ export const recordAnswer = z
   .describe("answer record ID");
 export type RecordAnswer = z.infer<typeof recordAnswer>;
 export type RecordView = z.infer<typeof recordView>;
+type Verdict = RecordAnswer["verdict"];
 
-export function answerRecord(knowledge: Knowledge, id: string): RecordAnswer {
+export function answerRecord(knowledge: Knowledge, typed: string): RecordAnswer {
   const { catalog } = knowledge;
+  const id = typed.trim();
   const found = findRecord(catalog, id);
   if (!found) {
     const near = nearest(id, [...catalog.records.keys()]);
-    const move = catalog.moved.find((one) => one.kind === "record" && one.from === id);
-    const options = [move?.to, near].filter((option) => option !== undefined);
+    const ask = { what: `Which record is meant? None is called '${id}'.`, options: near ? [near] : [] };
     return {
       question: "record",
       verdict: "not on record",
       because: [],
-      ask: {
-        what: move ? `'${id}' is no longer used: ${move.why}` : `Which record is meant? None is called '${id}'.`,
-        options,
-      },
+      ask: askOfMoved(catalog, "record", id) ?? ask,
     };
   }
   const record = viewRecord(knowledge, found);
   return {
     question: "record",
-    verdict: verdictOf(record),
+    verdict: verdictOf(knowledge, found),
     because: [
       reasonForRecord(catalog, found.id),
       ...found.statements.map((statement) => reasonFor(catalog, statement)),
@@ -168,15 +167,19 @@ export function answerRecord(knowledge: Knowledge, id: string): RecordAnswer {
 function findRecord(catalog: Catalog, typed: string): ChangeRecord | undefined {
   const plain = (text: string): string => text.toUpperCase().replaceAll(/[\s–—-]/g, "");
   return (
-    catalog.records.get(typed.trim()) ??
-    [...catalog.records.values()].find((record) => plain(record.id) === plain(typed))
+    catalog.records.get(typed) ?? [...catalog.records.values()].find((record) => plain(record.id) === plain(typed))
   );
 }
 
-function verdictOf(record: RecordView): Exclude<RecordAnswer["verdict"], "not on record"> {
-  if (record.withdrawn !== undefined) return "withdrawn";
-  if (record.cancelledBy.length === 0) return "on record";
-  return record.cancelledBy.some((by) => by.scope === undefined) ? "cancelled" : "cancelled in part";
+/** Cancelled when no car that was built is left of its scope; several records may have ended it piece by piece. */
+function verdictOf({ catalog, cancelsByRecord }: Knowledge, record: ChangeRecord): Exclude<Verdict, "not on record"> {
+  if (record.facts.withdrawn !== undefined) return "withdrawn";
+  const cancels = cancelsByRecord.get(record.id) ?? [];
+  if (cancels.length === 0) return "on record";
+  const { space, buildable } = catalog;
+  const ended = space.any(cancels.map((it) => it.scope?.cars ?? ALL));
+  const left = space.sets.minus(space.sets.and(buildable, record.scope.cars), ended);
+  return left === NONE ? "cancelled" : "cancelled in part";
 }
 
 /** The record as pages and answers show it. */
@@ -193,11 +196,10 @@ export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordVi
     into(graph, key)
       .filter((one) => one.facts.relation === relation)
       .map((one) => name(one.node.id));
-  const cancelledBy = [...catalog.records.values()].flatMap((other) =>
-    statementsOf(other.statements, "cancels")
-      .filter((statement) => statement.target === record.id)
-      .map((statement) => ({ ...name(other.id), ...withScope(catalog, statement.scope) })),
-  );
+  const cancelledBy = (knowledge.cancelsByRecord.get(record.id) ?? []).map((it) => ({
+    ...name(it.record),
+    ...withScope(catalog, it.scope),
+  }));
   const parts = [...new Set(statements.flatMap(partsNamed))];
   return {
     id: record.id,

@@ -1,13 +1,15 @@
-/** All that answers are drawn from: the catalog, its graph, and for each part the statements that name it. Made once, never changed. */
+/** All that answers are drawn from: the catalog, its graph, and who says what about whom. Made once, never changed. */
 import { buildGraph, type Graph } from "../graph/build-graph.ts";
 import { layOut } from "../graph/lay-out.ts";
 import type { Catalog, ChangeRecord, Component } from "../records/catalog.ts";
-import { partsNamed, type Statement } from "../records/statement.ts";
+import { partsNamed, type Statement, type StatementOf, statementsOf } from "../records/statement.ts";
 
 export interface Knowledge {
   readonly catalog: Catalog;
   readonly graph: Graph;
   readonly statementsByPart: ReadonlyMap<string, readonly Statement[]>;
+  /** By the id of a record: the statements by which other records end instructions of it. */
+  readonly cancelsByRecord: ReadonlyMap<string, readonly StatementOf<"cancels">[]>;
   readonly recordsByComponent: ReadonlyMap<string, readonly ChangeRecord[]>;
   readonly recordsBySystem: ReadonlyMap<string, readonly ChangeRecord[]>;
   readonly partsByComponent: ReadonlyMap<string, readonly string[]>;
@@ -24,6 +26,10 @@ export function openKnowledge(catalog: Catalog, options: { layout: boolean }): K
     statementsByPart: groupBy(
       records.flatMap((record) => record.statements),
       partsNamed,
+    ),
+    cancelsByRecord: groupBy(
+      records.flatMap((record) => statementsOf(record.statements, "cancels")),
+      (statement) => [statement.target],
     ),
     recordsByComponent: groupBy(records, (record) => record.components.map((component: Component) => component.id)),
     recordsBySystem: groupBy(records, (record) => record.systems),

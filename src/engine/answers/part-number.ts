@@ -31,5 +31,5 @@ function plain(text: string): string {
 }
 
 function misread(text: string): string {
-  return plain(text).replaceAll("O", "0").replaceAll("I", "1");
+  return plain(text).replaceAll("O", "0").replaceAll(/[IL]/g, "1");
 }

@@ -4,7 +4,7 @@
  *   what changed on the breaks of the 74 Alder    →    system Brakes, line Alder, year 1974, no words left
  *
  * 1. Words are folded: case, accents, punctuation and a plural s do not count.
- * 2. What people say is exchanged for the word of the records (breaks for brakes).
+ * 2. What people say is exchanged for the word of the records (breaks for brakes), unless a name of more words begins there.
  * 3. From left to right the longest run of words that is a name in the vocabulary becomes a chip. Where two names are
  *    the same words, the chip holds both.
  * 4. A year may be written 1974, '74 or 74, where only one year of the data ends so; 1972-74 is every year between.
@@ -29,6 +29,7 @@ export interface Reading {
 
 interface Names {
   readonly byWords: ReadonlyMap<string, Vocabulary["names"]>;
+  /** Words of the longest name or saying. */
   readonly longest: number;
   readonly ignore: ReadonlySet<string>;
   readonly mean: ReadonlyMap<string, string>;
@@ -64,25 +65,27 @@ function prepare(vocabulary: Vocabulary): Names {
       const same = byWords.get(key) ?? [];
       if (!same.includes(name)) byWords.set(key, [...same, name]);
     }
+  const mean = new Map(vocabulary.mean.map(([say, word]) => [split(say).map(fold).join(" "), word]));
+  for (const said of mean.keys()) longest = Math.max(longest, said.split(" ").length);
   const names: Names = {
     byWords,
     longest,
     ignore: new Set(vocabulary.ignore.map(fold)),
-    mean: new Map(vocabulary.mean.map(([say, mean]) => [split(say).map(fold).join(" "), mean])),
+    mean,
     years: vocabulary.names.filter((name) => name.kind === "year").map((name) => name.id),
   };
   prepared.set(vocabulary, names);
   return names;
 }
 
-/** Words of a question: runs of letters, digits and the signs that hold a word or number together. */
+/** Words of a question: runs of letters, digits and the signs that hold a word or number together, and the sign before '74. */
 export function split(text: string): string[] {
   return (
     text
       .normalize("NFKD")
       .replaceAll(/\p{Mark}/gu, "")
-      .replaceAll("’", "'")
-      .match(/'?[\p{Letter}\p{Number}]+(?:[-./'–][\p{Letter}\p{Number}]+)*/gu) ?? []
+      .replaceAll(/[‘’]/g, "'")
+      .match(/(?:'(?=\p{Number}))?[\p{Letter}\p{Number}]+(?:[-./'–]'?[\p{Letter}\p{Number}]+)*/gu) ?? []
   );
 }
 
@@ -94,34 +97,32 @@ export function fold(word: string): string {
     : lower;
 }
 
-function exchange(words: readonly string[], { mean }: Names): string[] {
+function exchange(words: readonly string[], names: Names): string[] {
   const result: string[] = [];
   for (let i = 0; i < words.length; ) {
-    let taken = 0;
-    for (let length = Math.min(4, words.length - i); length > 0 && taken === 0; length--) {
-      const meant = mean.get(
-        words
-          .slice(i, i + length)
-          .map(fold)
-          .join(" "),
-      );
-      if (meant !== undefined) {
-        result.push(...split(meant));
-        taken = length;
-      }
-    }
-    if (taken === 0) result.push(words[i] as string);
-    i += Math.max(1, taken);
+    const said = longestRun(words, i, names.mean, names.longest);
+    const named = longestRun(words, i, names.byWords, names.longest);
+    const length = Math.max(1, said, named);
+    const typed = words.slice(i, i + length);
+    result.push(...(said > 0 && said >= named ? split(names.mean.get(typed.map(fold).join(" ")) as string) : typed));
+    i += length;
   }
   return result;
 }
 
+/** How many words from a place on are the longest run that is known; none where no run is. */
+function longestRun(words: readonly string[], at: number, known: ReadonlyMap<string, unknown>, most: number): number {
+  const folded = words.slice(at, at + most).map(fold);
+  while (folded.length > 0 && !known.has(folded.join(" "))) folded.pop();
+  return folded.length;
+}
+
 function chipAt(words: readonly string[], at: number, names: Names): [Chip | undefined, number] {
-  for (let length = Math.min(names.longest, words.length - at); length > 0; length--) {
-    const said = words.slice(at, at + length);
-    const found = names.byWords.get(said.map(fold).join(" "));
-    const first = found?.[0];
-    if (!found || !first) continue;
+  const length = longestRun(words, at, names.byWords, names.longest);
+  const said = words.slice(at, at + length);
+  const found = names.byWords.get(said.map(fold).join(" "));
+  const first = found?.[0];
+  if (found && first) {
     const same = found.filter((name) => name.kind === first.kind);
     return [{ kind: first.kind, ids: same.map((name) => name.id), label: first.label, said: said.join(" ") }, length];
   }
@@ -143,8 +144,10 @@ function yearsIn(word: string, years: readonly string[]): string[] {
     const year = full(one[1] as string);
     return year ? [year] : [];
   }
-  const run = /^'?(\d{2}|\d{4})[-–/]'?(\d{2}|\d{4})$/.exec(word);
-  const [from, to] = [run?.[1], run?.[2]].map((text) => (text === undefined ? undefined : full(text)));
+  const [, first = "", last = ""] = /^'?(\d{2}|\d{4})[-–/]'?(\d{2}|\d{4})$/.exec(word) ?? [];
+  // Nobody writes years as 72-1974, but part numbers look so.
+  if (first === "" || first.length < last.length) return [];
+  const [from, to] = [full(first), full(last)];
   if (from === undefined || to === undefined) return [];
   return years.filter((year) => from <= year && year <= to);
 }

@@ -6,16 +6,21 @@ import { MultiDirectedGraph } from "graphology";
 import type { Catalog, ChangeRecord } from "../records/catalog.ts";
 import { concerned } from "../records/concerned.ts";
 import type { StandsIn, Statement } from "../records/statement.ts";
+import type { Scope } from "../scope/scope.ts";
 import { address, type NodeFacts, type NodeKind, nodeKey } from "./node.ts";
 import type { Relation, RelationFacts } from "./relation.ts";
 
 export type Graph = MultiDirectedGraph<NodeFacts, RelationFacts>;
 
+/** By the node of a part: the cars that the plant fitted it to. By the node of a component: those that got nothing there. */
+type Fitted = ReadonlyMap<string, readonly Scope[]>;
+
 export function buildGraph(catalog: Catalog): Graph {
   const graph: Graph = new MultiDirectedGraph<NodeFacts, RelationFacts>();
   addNodes(graph, catalog);
   addStructure(graph, catalog);
-  for (const record of catalog.records.values()) addRecord(graph, catalog, record);
+  const fitted = whatWasFitted(catalog);
+  for (const record of catalog.records.values()) addRecord(graph, catalog, fitted, record);
   for (const bulletin of catalog.bulletins.values()) {
     for (const { id } of bulletin.citations) {
       const cited = (["record", "part", "component"] as const)
@@ -69,7 +74,22 @@ function addStructure(graph: Graph, catalog: Catalog): void {
     relate(graph, nodeKey("part", part.number), nodeKey("component", part.component), "belongs-to");
 }
 
-function addRecord(graph: Graph, catalog: Catalog, record: ChangeRecord): void {
+function whatWasFitted(catalog: Catalog): Fitted {
+  const fitted = new Map<string, Scope[]>();
+  const add = (key: string, scope: Scope): void => {
+    const scopes = fitted.get(key);
+    if (scopes) scopes.push(scope);
+    else fitted.set(key, [scope]);
+  };
+  for (const { statements } of catalog.records.values())
+    for (const it of statements)
+      if (it.type === "mixed") for (const number of it.parts) add(nodeKey("part", number), it.scope);
+      else if (it.type === "built" && it.part !== undefined) add(nodeKey("part", it.part), it.scope);
+      else if (it.type === "built") add(nodeKey("component", catalog.places.get(it.place)?.id ?? ""), it.scope);
+  return fitted;
+}
+
+function addRecord(graph: Graph, catalog: Catalog, fitted: Fitted, record: ChangeRecord): void {
   const key = nodeKey("record", record.id);
   const from = record.id;
   const node = graph.getNodeAttributes(key);
@@ -79,11 +99,17 @@ function addRecord(graph: Graph, catalog: Catalog, record: ChangeRecord): void {
     relate(graph, key, nodeKey("line", line), "concerns", { from, scope: record.scope.text });
   for (const year of node.years)
     relate(graph, key, nodeKey("year", String(year)), "concerns", { from, scope: record.scope.text });
-  for (const statement of record.statements) addStatement(graph, catalog, record, statement);
+  for (const statement of record.statements) addStatement(graph, catalog, fitted, record, statement);
   for (const link of record.facts.links) relate(graph, key, nodeKey("record", link), "links-to", { from });
 }
 
-function addStatement(graph: Graph, catalog: Catalog, record: ChangeRecord, statement: Statement): void {
+function addStatement(
+  graph: Graph,
+  catalog: Catalog,
+  fitted: Fitted,
+  record: ChangeRecord,
+  statement: Statement,
+): void {
   const from = record.id;
   const key = nodeKey("record", record.id);
   const part = (number: string): string => nodeKey("part", number);
@@ -105,7 +131,7 @@ function addStatement(graph: Graph, catalog: Catalog, record: ChangeRecord, stat
         relate(graph, part(statement.new), part(number), "goes-with", { from, scope: statement.scope?.text });
       break;
     case "stands-in":
-      addStandIn(graph, catalog, record, statement);
+      addStandIn(graph, catalog, fitted, record, statement);
       break;
     case "kit":
       for (const content of statement.contents)
@@ -117,7 +143,7 @@ function addStatement(graph: Graph, catalog: Catalog, record: ChangeRecord, stat
   }
 }
 
-function addStandIn(graph: Graph, catalog: Catalog, record: ChangeRecord, statement: StandsIn): void {
+function addStandIn(graph: Graph, catalog: Catalog, fitted: Fitted, record: ChangeRecord, statement: StandsIn): void {
   const from = record.id;
   const offered = nodeKey("part", statement.part);
   const facts = { from, scope: statement.scope?.text, verdict: statement.verdict };
@@ -133,18 +159,21 @@ function addStandIn(graph: Graph, catalog: Catalog, record: ChangeRecord, statem
   if (!permitted) return;
   for (const number of statement.with) relate(graph, offered, nodeKey("part", number), "goes-with", facts);
   if (statement.for !== undefined && !record.facts.kinds.includes("retrofit")) return;
-  for (const line of linesFor(catalog, statement))
+  for (const line of linesFor(catalog, fitted, statement))
     relate(graph, offered, nodeKey("line", line), "retrofittable-to", facts);
 }
 
-/** The lines with cars inside a stand-in's scope; without a scope, the lines that were built with the part it stands in for. */
-function linesFor(catalog: Catalog, statement: StandsIn): string[] {
+/**
+ * The lines with cars inside a stand-in's scope; without a scope, the lines that were built with the part it stands in for
+ * or, where it stands in for nothing, with nothing in a place of its component.
+ */
+function linesFor(catalog: Catalog, fitted: Fitted, statement: StandsIn): string[] {
   if (statement.scope) return concerned(catalog, statement.scope).lines;
-  const lines = new Set<string>();
-  for (const record of catalog.records.values())
-    for (const built of record.statements)
-      if (built.type === "built" && built.part === statement.for)
-        for (const line of concerned(catalog, built.scope).lines) lines.add(line);
+  const replaced =
+    statement.for === undefined
+      ? nodeKey("component", catalog.parts.get(statement.part)?.component ?? "")
+      : nodeKey("part", statement.for);
+  const lines = new Set((fitted.get(replaced) ?? []).flatMap((scope) => concerned(catalog, scope).lines));
   return catalog.lines.map((line) => line.id).filter((id) => lines.has(id));
 }
 

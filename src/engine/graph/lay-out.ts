@@ -7,12 +7,15 @@ import type { Graph } from "./build-graph.ts";
 import { nodeKey } from "./node.ts";
 
 const ROUNDS = 300;
+/** Up to here the rounds are full; beyond it there are fewer, so that a large graph costs no more than this one by much. */
+const FULL = 1000;
+const FEWEST = 15;
 
 export function layOut(graph: Graph): void {
   startOnRings(graph);
   if (graph.order > 1)
     forceAtlas2.assign(graph, {
-      iterations: graph.order > 5000 ? ROUNDS / 3 : ROUNDS,
+      iterations: Math.round(Math.max(FEWEST, ROUNDS * Math.min(1, FULL / graph.order) ** 1.5)),
       getEdgeWeight: (_, facts) => (facts.relation === "belongs-to" ? 4 : facts.relation === "concerns" ? 0.05 : 1),
       settings: {
         ...forceAtlas2.inferSettings(graph),

@@ -9,12 +9,12 @@ export interface Neighbour {
   readonly node: NodeFacts;
 }
 
-/** The relations that lead away from a node, in the order in which the records state them. */
+/** The relations that lead away from a node: one other end after another, in the order in which the records first name them. */
 export function outOf(graph: Graph, key: string): Neighbour[] {
   return graph.mapOutEdges(key, (_, facts, __, ___, ____, node) => ({ direction: "out", facts, node }));
 }
 
-/** The relations that lead to a node. */
+/** The relations that lead to a node, in the same order. */
 export function into(graph: Graph, key: string): Neighbour[] {
   return graph.mapInEdges(key, (_, facts, __, ___, node) => ({ direction: "in", facts, node }));
 }

@@ -14,10 +14,15 @@ export function toGexf(graph: Graph, title: string): string {
       attributes: { relation, from: from ?? "", scope: scope ?? "", verdict: verdict ?? "" },
     }),
   });
-  // The writer puts today's date into the head; the same input must give the same bytes.
-  return text.replace(
-    /<meta[^>]*>[\s\S]*?<\/meta>|<meta[^>]*\/>/,
-    `<meta><description>${escapeXml(title)}</description></meta>`,
+  return (
+    text
+      // The writer puts today's date into the head; the same input must give the same bytes.
+      .replace(
+        /<meta[^>]*>[\s\S]*?<\/meta>|<meta[^>]*\/>/,
+        () => `<meta><description>${escapeXml(title)}</description></meta>`,
+      )
+      // The writer misspells the namespace of the places: three slashes, and the version before.
+      .replace(/xmlns:viz="[^"]*"/, 'xmlns:viz="http://www.gexf.net/1.2draft/viz"')
   );
 }
 

@@ -1,10 +1,10 @@
 /**
- * A scope in plain words: "Yarrow and Teasel from 1974, with front disc brakes; or Sorrel in 1975".
+ * A scope in plain words: "Alder and Birch from 1974, with front disc brakes; or Cedar of 1975".
  *
  * The words follow what the editor wrote, alternative by alternative. Of each alternative the model lines come first,
  * then the years, then the points in a plant's production, then all other traits in the order in which people ask for them.
  */
-import { outside, type Ranges } from "./ranges.ts";
+import { includes, outside, type Ranges } from "./ranges.ts";
 import type { Alternative, FlagsClause, PointClause, Scope, ValuesClause } from "./scope.ts";
 import type { Space } from "./space.ts";
 import { span, type Trait, writtenValue } from "./trait.ts";
@@ -18,6 +18,8 @@ function describeAlternative(space: Space, alternative: Alternative): string {
   const line = space.role("line");
   const year = space.role("year");
   const values = alternative.filter((clause) => clause.type === "values");
+  // "After the last year" is a scope without any car, and there is no year to name.
+  if (values.some((clause) => clause.values.length === 0)) return "no car";
   const lines = values.filter((clause) => clause.trait === line).map((clause) => lineWords(space, clause));
   const years = values.filter((clause) => clause.trait === year).map((clause) => yearWords(clause));
   const points = alternative.filter((clause) => clause.type === "point").map((clause) => pointWords(space, clause));
@@ -49,8 +51,8 @@ function yearWords({ values, written }: ValuesClause): string {
   const last = values.at(-1)?.[1] ?? 0;
   if (written === "from" || written === "after") return `from ${first}`;
   if (written === "up to" || written === "before") return `up to ${last}`;
-  const years = values.map(([from, to]) =>
-    from === to ? `${from}` : `${from} ${to === from + 1 ? "and" : "to"} ${to}`,
+  const years = values.flatMap(([from, to]) =>
+    to - from < 2 ? [...new Set([`${from}`, `${to}`])] : `${from} to ${to}`,
   );
   return `of ${list(years, "and")}`;
 }
@@ -72,7 +74,11 @@ function flagWords(space: Space, { side, traits }: FlagsClause): string {
 
 function valueWords(space: Space, { trait: index, values, written }: ValuesClause): string {
   const trait = space.trait(index);
-  if (trait.kind === "flag") return values[0]?.[0] === 1 ? trait.phrase : trait.otherwise;
+  if (trait.kind === "flag")
+    return list(
+      [includes(values, 1) ? trait.phrase : "", includes(values, 0) ? trait.otherwise : ""].filter(Boolean),
+      "or",
+    );
   if (written === "none of")
     return trait.otherwise.replace("{}", list(labels(trait, outside(values, span(trait))), "or"));
   const first = values[0]?.[0] ?? 0;

@@ -20,7 +20,7 @@ export function marksTables(page: Page, marks: readonly MarksView[]): Html | "" 
   if (marks.length === 0) return "";
   return html`${marks.map((group) => {
     const parts = [...new Set(group.features.flatMap((feature) => Object.keys(feature.values)))];
-    return html`<div class="scroll" role="region" aria-label="Marks: ${group.component}" tabindex="0"><table class="marks">
+    return html`<section class="scroll" aria-label="Marks: ${group.component}" tabindex="0"><table class="marks">
 <caption>${group.component}</caption>
 <thead><tr><th scope="col">What to look at</th>${parts.map((number) => html`<th scope="col">${partLink(page, number)}</th>`)}</tr></thead>
 <tbody>${group.features.map(
@@ -28,7 +28,7 @@ export function marksTables(page: Page, marks: readonly MarksView[]): Html | "" 
         html`<tr><th scope="row">${feature.name}<small>${feature.where}${feature.wearsOff ? "; it wears off, so a missing mark proves nothing" : ""}${feature.note ? `; ${feature.note}` : ""}</small></th>${parts.map(
           (number) => html`<td>${markValue(feature.values[number], feature.unit)}</td>`,
         )}</tr>`,
-    )}</tbody></table></div>`;
+    )}</tbody></table></section>`;
   })}`;
 }
 
@@ -56,7 +56,7 @@ export function copyLink(page: Page, label: string): Html {
     ["Markdown", `[${label.replaceAll(/[\\[\]]/g, "\\$&")}](${url})`],
     ["HTML", html`<a href="${url}">${label}</a>`.toString()],
   ];
-  return html`<details class="copy"><summary>Link to this page</summary><dl>${forms.map(
+  return html`<details class="copy" data-pagefind-ignore="all"><summary>Link to this page</summary><dl>${forms.map(
     ([name, text]) => html`<div><dt>${name}</dt><dd><code data-copy>${text}</code></dd></div>`,
   )}</dl></details>`;
 }

@@ -1,5 +1,5 @@
 /** The frame round every page: head, navigation, breadcrumbs, foot. */
-import { type Html, html } from "./html.ts";
+import { type Html, html, toText } from "./html.ts";
 import type { Page } from "./page.ts";
 
 export interface Crumb {
@@ -44,7 +44,7 @@ export function frame(page: Page, parts: FrameParts): string {
   const { catalog } = page.site;
   const home: Crumb = { label: "Home", address: "/" };
   const title = page.address === "/" ? catalog.maker.title : `${parts.title} · ${catalog.maker.title}`;
-  return html`<!doctype html>
+  return toText(html`<!DOCTYPE html>
 <html lang="${catalog.maker.language}">
 <head>
 <meta charset="utf-8">
@@ -72,7 +72,7 @@ ${
     : html`<form class="quick" role="search" action="${page.href("/ask/")}" method="get">
 <label class="hidden" for="quick">Ask a question</label>
 <input id="quick" name="q" type="search" placeholder="what changed on the brakes" autocomplete="off" enterkeyhint="search">
-<button>Ask</button>
+<button type="submit">Ask</button>
 </form>`
 }
 <nav class="nav" aria-label="Main">${NAVIGATION.map(
@@ -95,7 +95,7 @@ ${catalog.maker.notice && html`<p>${catalog.maker.notice}</p>`}
 </footer>
 </body>
 </html>
-`.toString();
+`);
 }
 
 /** Nothing is loaded from elsewhere and nothing on a page runs that is not one of the site's own files. */

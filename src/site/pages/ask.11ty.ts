@@ -20,12 +20,12 @@ export function render({ site }: { site: Site }): string {
 <header class="title"><h1>Ask</h1></header>
 <form class="ask" id="ask-form" role="search" aria-label="Ask" action="${page.href("/ask/")}" method="get">
 <label for="ask">Ask in your own words, by part number or by record</label>
-<div class="row"><input id="ask" name="q" type="search" autocomplete="off" enterkeyhint="search"><button>Ask</button></div>
+<div class="row"><input id="ask" name="q" type="search" autocomplete="off" enterkeyhint="search"><button type="submit">Ask</button></div>
 </form>
 <div id="reading" class="chips" hidden></div>
 <p id="status" role="status"></p>
 <div class="asked" id="asked" hidden>
-<form id="facets" class="facets" aria-label="Narrow down"></form>
+<section id="facets" class="facets" aria-label="Narrow down"></section>
 <ol id="results" class="records"></ol>
 </div>
 <p><button type="button" id="more" hidden>Show more</button></p>

@@ -55,7 +55,7 @@ ${section("places", "Places on the car", component.places.length > 0 && html`<ul
 ${section("parts", "Parts", component.parts.length > 0 && html`<ul>${component.parts.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
 ${section("marks", "How to tell them apart", marksTables(page, component.marks))}
 ${section("cited", "Cited by bulletins", component.citedBy.length > 0 && html`<ul>${component.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
-<p><a class="button" href="${page.href("/map/")}?focus=component:${component.id}">See it on the map</a></p>
+<p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=component:${component.id}">See it on the map</a></p>
 ${copyLink(page, title)}
 </article>`,
   });

@@ -26,7 +26,7 @@ export function render({ site }: { site: Site }): string {
 <div><dt>Pages</dt><dd><a href="${page.href("/sitemap.xml")}">sitemap.xml</a></dd></div>
 </dl>
 <h2>Relations of the graph</h2>
-<div class="scroll" role="region" aria-label="Relations" tabindex="0"><table><thead><tr><th scope="col">Relation</th><th scope="col">Read forward</th><th scope="col">Read backward</th><th scope="col">Between</th></tr></thead>
-<tbody>${Object.entries(RELATIONS).map(([name, it]) => html`<tr><th scope="row"><code>${name}</code></th><td>${it.forward}</td><td>${it.backward}</td><td>${it.about}</td></tr>`)}</tbody></table></div>`,
+<section class="scroll" aria-label="Relations" tabindex="0"><table><thead><tr><th scope="col">Relation</th><th scope="col">Read forward</th><th scope="col">Read backward</th><th scope="col">Between</th></tr></thead>
+<tbody>${Object.entries(RELATIONS).map(([name, it]) => html`<tr><th scope="row"><code>${name}</code></th><td>${it.forward}</td><td>${it.backward}</td><td>${it.about}</td></tr>`)}</tbody></table></section>`,
   });
 }

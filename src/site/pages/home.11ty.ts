@@ -25,12 +25,12 @@ export function render({ site }: { site: Site }): string {
 <header class="title"><h1>${site.catalog.maker.title}</h1><p class="lead">${site.catalog.maker.about}</p></header>
 <form class="ask" role="search" aria-label="Ask" action="${page.href("/ask/")}" method="get">
 <label for="ask-home">Ask in your own words, by part number or by record</label>
-<div class="row"><input id="ask-home" name="q" type="search" autocomplete="off" enterkeyhint="search"><button>Ask</button></div>
+<div class="row"><input id="ask-home" name="q" type="search" autocomplete="off" enterkeyhint="search"><button type="submit">Ask</button></div>
 </form>
 ${section(
   "car",
   "Pick a line and a year",
-  html`<div class="scroll" role="region" aria-label="Lines and years" tabindex="0"><table class="grid"><thead><tr><th scope="col">Line</th>${site.years.map((year) => html`<th scope="col"><a href="${page.href(address("year", String(year)))}">${year}</a></th>`)}</tr></thead>
+  html`<section class="scroll" aria-label="Lines and years" tabindex="0"><table class="grid"><thead><tr><th scope="col">Line</th>${site.years.map((year) => html`<th scope="col"><a href="${page.href(address("year", String(year)))}">${year}</a></th>`)}</tr></thead>
 <tbody>${site.lines.map(
     (line) =>
       html`<tr><th scope="row"><a href="${page.href(address("line", line.id))}">${line.name}</a></th>${site.years.map(
@@ -40,7 +40,7 @@ ${section(
           return html`<td><a href="${page.href(`/lines/${line.id}/${year}/`)}"><span class="hidden">${line.name} ${year}: </span>${built.fresh.length} new</a></td>`;
         },
       )}</tr>`,
-  )}</tbody></table></div>`,
+  )}</tbody></table></section>`,
 )}
 ${section(
   "systems",

@@ -23,7 +23,7 @@ export const data = {
 export function render({ site, lineYear: { line, year, fresh, older } }: Data): string {
   const page = openPage(site, `/lines/${line.id}/${year}/`);
   return frame(page, {
-    title: String(year),
+    title: `${line.name} ${year}`,
     description: `${line.name} ${year}: what is new against the year before.`,
     crumbs: [
       { label: "Lines", address: "/lines/" },

@@ -65,10 +65,10 @@ ${section("family", "What replaced what", family(page, part))}
 ${section("stands-in", "Where it may, and may not, be used", part.standsInFor.length > 0 && html`<ul class="standins">${part.standsInFor.map((it) => standInLine(page, it, "for"))}</ul>${silence()}`)}
 ${section("replaced-by", "What may, and may not, be used in its place", part.replacedBy.length > 0 && html`<ul class="standins">${part.replacedBy.map((it) => standInLine(page, it, "part"))}</ul>${silence()}`)}
 ${section("with", "Goes along", along(page, part))}
-${section("relatives", "Other parts of the same component", part.relatives.length > 0 && html`<ul>${part.relatives.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
+${section("relatives", "Other parts of the same component", part.relatives.length > 0 && html`<ul data-pagefind-ignore="all">${part.relatives.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
 ${section("records", "Records", recordList(page, records))}
 ${section("cited", "Cited by bulletins", part.citedBy.length > 0 && html`<ul>${part.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
-<p><a class="button" href="${page.href("/map/")}?focus=part:${part.number}">See it on the map</a></p>
+<p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=part:${part.number}">See it on the map</a></p>
 ${copyLink(page, `${part.number} ${part.name}`)}
 ${printFoot(page, `Part ${part.number}. Check before use.`)}
 </article>`,

@@ -201,13 +201,22 @@ function kits(page: Page, record: RecordView): Html | false {
 }
 
 function around(page: Page, record: RecordView): Html {
-  const group = (label: string, items: readonly { id: string; title: string; address: string }[]): Html | "" =>
-    items.length > 0
-      ? html`<div><dt>${label}</dt><dd><ul>${items.map((it) => html`<li><a href="${page.href(it.address)}"><span class="id">${it.id}</span> ${it.title}</a></li>`)}</ul></dd></div>`
-      : "";
+  const link = (it: { id: string; title: string; address: string }): Html =>
+    html`<a href="${page.href(it.address)}"><span class="id">${it.id}</span> ${it.title}</a>`;
+  const group = (label: string, items: readonly Html[]): Html | "" =>
+    items.length > 0 ? html`<div><dt>${label}</dt><dd><ul>${items}</ul></dd></div>` : "";
   const links = [...record.links, ...record.linkedFrom].filter(
     (it, i, all) => all.findIndex((other) => other.id === it.id) === i,
   );
-  return html`<dl class="facts">${group("Cancels", record.cancels)}${group("Read along", links)}${group("Cited by bulletins", record.citedBy)}${record.parts.length > 0 ? html`<div><dt>Parts</dt><dd>${partLinks(page, record.parts)}</dd></div>` : ""}</dl>
-<p><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>`;
+  const cancels = record.cancels.map(
+    (it, i) => html`<li id="cancels-${i + 1}">${link(it)}${it.scope ? html` ${scopeLine(it.scope, "")}` : ""}</li>`,
+  );
+  return html`<dl class="facts">${group("Cancels", cancels)}${group(
+    "Read along",
+    links.map((it) => html`<li>${link(it)}</li>`),
+  )}${group(
+    "Cited by bulletins",
+    record.citedBy.map((it) => html`<li>${link(it)}</li>`),
+  )}${record.parts.length > 0 ? html`<div><dt>Parts</dt><dd>${partLinks(page, record.parts)}</dd></div>` : ""}</dl>
+<p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>`;
 }

@@ -1,0 +1,30 @@
+/**
+ * npm run bench [-- --records N] [--runs N] [--json]: how long a build of many records takes and how much memory, beside
+ * the least that could be done: the same pages, finished beforehand, poured into a layout by Eleventy and indexed by Pagefind.
+ */
+import { parseArgs } from "node:util";
+import { bench } from "./bench/bench.ts";
+import { showBench } from "./bench/show-bench.ts";
+
+const { values } = parseArgs({
+  options: { records: { type: "string" }, runs: { type: "string" }, json: { type: "boolean", default: false } },
+});
+const given = [values.records, values.runs].filter((text) => text !== undefined);
+if (given.some((text) => !/^[1-9]\d*$/.test(text))) {
+  console.error("--records and --runs take a whole number from 1");
+  process.exit(2);
+}
+/** How many records, and how often each side is built. */
+const sizes: [records: number, runs: number][] = values.records
+  ? [[Number(values.records), Number(values.runs ?? 3)]]
+  : [
+      [1000, Number(values.runs ?? 3)],
+      [5000, Number(values.runs ?? 2)],
+    ];
+const results = [];
+for (const [records, runs] of sizes) {
+  const result = await bench(records, runs, (line) => console.error(line));
+  results.push(result);
+  if (!values.json) console.log(showBench(result));
+}
+if (values.json) console.log(JSON.stringify(results, null, 2));

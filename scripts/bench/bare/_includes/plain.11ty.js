@@ -1,0 +1,1 @@
+export { plainPage as render } from "../../plain-page.ts";

@@ -1,0 +1,70 @@
+/** One Chromium for a test file, and pages in it that write down everything that should not happen. */
+import { type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { afterAll, inject, onTestFinished } from "vitest";
+
+/** Drawing without a graphics card, as a test machine does. */
+const SOFTWARE_GL = ["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"];
+
+export const DESK = { viewport: { width: 1280, height: 800 } };
+export const PHONE = { viewport: { width: 360, height: 740 } };
+
+export interface OpenedPage {
+  readonly page: Page;
+  /** Errors of scripts, messages of the console, what the policy stopped, and requests that left the site. */
+  readonly complaints: string[];
+}
+
+/** Opens an address of the site in a context of its own, which is closed when the test that asked for it is over. */
+export type Open = (address: string, options?: BrowserContextOptions) => Promise<OpenedPage>;
+
+/** To be called at the top of a test file. The site is that of the data folder, if no other is named. */
+export async function openBrowser(site: string = inject("siteUrl")): Promise<{
+  open: Open;
+  newPage: (options: BrowserContextOptions) => Promise<OpenedPage>;
+}> {
+  const browser = await chromium.launch({
+    executablePath: inject("browser"),
+    args: ["--no-sandbox", "--disable-background-networking", ...SOFTWARE_GL],
+  });
+  afterAll(() => browser.close());
+  const newPage = async (options: BrowserContextOptions): Promise<OpenedPage> => {
+    const context = await browser.newContext({ reducedMotion: "reduce", ...options });
+    const page = await context.newPage();
+    await page.addInitScript(() => {
+      addEventListener("securitypolicyviolation", (event) =>
+        console.error(`policy: ${event.effectiveDirective} stopped ${event.blockedURI} ${event.sample}`),
+      );
+    });
+    return { page, complaints: listen(page, site) };
+  };
+  return {
+    newPage,
+    open: async (address, options = DESK) => {
+      const opened = await newPage(options);
+      onTestFinished(() => opened.page.context().close());
+      await opened.page.goto(siteAddress(address));
+      return opened;
+    },
+  };
+}
+
+/** The served address of an address inside the site. */
+export function siteAddress(address: string): string {
+  return inject("siteUrl") + address.slice(1);
+}
+
+function listen(page: Page, site: string): string[] {
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(String(error)));
+  page.on("console", (message) => {
+    const isBad = message.type() === "error" || message.type() === "warning";
+    // The browser's own remarks on drawing by software.
+    if (isBad && !/GPU stall|WebGL-|WebGL: /.test(message.text()))
+      complaints.push(`${message.type()}: ${message.text()}`);
+  });
+  page.on("request", (request) => {
+    const isOwn = request.url().startsWith(site) || /^(data|blob):/.test(request.url());
+    if (!isOwn) complaints.push(`leaves the site: ${request.url()}`);
+  });
+  return complaints;
+}

@@ -1,0 +1,141 @@
+import { describe, expect, test } from "vitest";
+import { answerQuestion, batchQuestion, carShape, QUESTIONS, QuestionError } from "../../../src/engine/answers/questions.ts";
+import type { SearchAnswer } from "../../../src/engine/answers/answer-search.ts";
+import { type AnyAnswer, lawfulAnswer } from "../../helpers/answer-laws.ts";
+import { demoKnowledge } from "../../helpers/demo-data.ts";
+
+describe("every answer of the data folder keeps the laws", async () => {
+  const knowledge = await demoKnowledge();
+  const { catalog, graph } = knowledge;
+  const ask = (question: string, argument: string): AnyAnswer => lawfulAnswer(knowledge, question, argument);
+
+  test("about every record", () => {
+    for (const id of catalog.records.keys()) {
+      const answer = ask("record", id);
+      expect(answer.verdict).not.toBe("not on record");
+      expect(answer.because[0]).toMatchObject({ record: id, statement: "record" });
+    }
+  });
+
+  test("about every part: what names it carries the answer", () => {
+    for (const number of catalog.parts.keys()) {
+      const answer = ask("part", number);
+      expect(answer.verdict).toBe("on record");
+      const naming = [...catalog.records.values()].filter((record) =>
+        JSON.stringify(record.statements, (key, value) => (key === "scope" ? undefined : value)).includes(`"${number}"`),
+      );
+      expect([...new Set(answer.because.map((reason) => reason.record))].sort()).toEqual(naming.map(({ id }) => id));
+    }
+  });
+
+  test("about every component: every change to it carries the answer", () => {
+    for (const id of catalog.components.keys()) {
+      const answer = ask("component", id);
+      expect(answer.verdict).toBe("on record");
+      const changes = [...catalog.records.values()].filter(({ facts }) => facts.components.includes(id));
+      expect(answer.because.map((reason) => reason.record)).toEqual(changes.map((record) => record.id));
+    }
+  });
+
+  test("about every node of the graph: every relation keeps its record", () => {
+    for (const key of graph.nodes()) {
+      const answer = ask("neighbours", key);
+      const records = graph.mapEdges(key, (_, facts) => facts.from).filter((from) => from !== undefined);
+      expect(answer.because.map((reason) => reason.record).sort()).toEqual([...new Set(records)].sort());
+    }
+  });
+
+  test("about every title, asked as a question: the record is among what is found, if it is what the chips ask for", () => {
+    let found = 0;
+    for (const record of catalog.records.values()) {
+      const answer = ask("search", record.facts.title) as unknown as SearchAnswer;
+      const { lines, years } = graph.getNodeAttributes(`record:${record.id}`);
+      const tags: Record<string, readonly string[]> = {
+        system: record.systems,
+        component: record.facts.components,
+        line: lines,
+        year: years.map(String),
+        kind: record.facts.kinds,
+      };
+      const fits = answer.reading.chips.every(({ kind }) =>
+        // Of one kind any of the chips will do.
+        answer.reading.chips.some((other) => other.kind === kind && other.ids.some((id) => tags[kind]?.includes(id))),
+      );
+      const isFound = answer.because.some((reason) => reason.record === record.id);
+      expect([record.id, isFound]).toEqual([record.id, fits]);
+      if (isFound) found++;
+    }
+    expect(found).toBeGreaterThan(0.85 * catalog.records.size);
+  });
+
+  test("about ids that nothing has", () => {
+    for (const question of ["record", "part", "component", "neighbours"])
+      for (const odd of ["no such thing", "🚜", "constructor", "__proto__", "x".repeat(10_000), "0", "-", "..", "/", "ſ"])
+        expect(ask(question, odd).verdict).toBe("not on record");
+  });
+
+  test("about ids that moved: why, and where they lead", () => {
+    for (const { kind, from, to, why } of catalog.moved.filter((move) => move.kind in QUESTIONS))
+      expect(ask(kind, from).ask).toEqual({
+        what: `'${from}' is no longer used: ${why}`,
+        options: to === undefined ? [] : [to],
+      });
+  });
+});
+
+describe("a question as an object", async () => {
+  const knowledge = await demoKnowledge();
+
+  // what is asked, what is said of it
+  const WRONG: [Record<string, unknown>, RegExp][] = [
+    [{ question: "recrod" }, /^There is no question 'recrod'\. Questions are record, part, component, /],
+    [{ question: "constructor" }, /^There is no question 'constructor'/],
+    [{ question: "" }, /^There is no question ''/],
+    [{ question: "part" }, /^Question 'part' takes "part": a text\. It was given undefined\.$/],
+    [{ question: "part", part: 7 }, /It was given 7\.$/],
+    [{ question: "part", part: null }, /It was given null\.$/],
+    [{ question: "part", part: "  " }, /It was given " {2}"\.$/],
+    [{ question: "part", record: "x" }, /takes "part"/],
+    [{ question: "neighbours", neighbours: "x" }, /^Question 'neighbours' takes "node"/],
+    [{ question: "search", text: ["x"] }, /^Question 'search' takes "text"/],
+  ];
+  test.each(WRONG)("%j is refused, and what is expected is said", (asked, message) => {
+    const ask = (): unknown => answerQuestion(knowledge, asked as { question: string });
+    expect(ask).toThrow(QuestionError);
+    expect(ask).toThrow(message);
+  });
+
+  test("every question of the table says what it is about and what it takes", () => {
+    for (const { about, field } of Object.values(QUESTIONS)) expect([about, field]).not.toContain("");
+  });
+});
+
+// a line of a batch, whether its shape holds
+const LINES: [unknown, boolean][] = [
+  [{ id: "1", question: "part", part: "x" }, true],
+  [{ id: "1", question: "part" }, true], // what a question takes is looked at when it is asked
+  [{ id: 1, question: "part" }, false],
+  [{ question: "part" }, false],
+  [{ id: "1" }, false],
+  [null, false],
+  [[], false],
+  ["part", false],
+];
+test.each(LINES)("%j is a line of a batch: %s", (line, holds) => {
+  expect(batchQuestion.safeParse(line).success).toBe(holds);
+});
+
+// what is said of a car, whether its shape holds
+const CARS: [unknown, boolean][] = [
+  [{}, true],
+  [{ plate: "B9 K 0412" }, true],
+  [{ facts: { line: "B", my: 1959, PT: true, fuel: ["diesel", "tvo"], number: { from: 1, to: "0412" } } }, true],
+  [{ facts: { number: { from: 1, upto: 2 } } }, false],
+  [{ facts: { line: null } }, false],
+  [{ fitted: ["HT-101"] }, true],
+  [{ fitted: "HT-101" }, false],
+  [{ licence: "x" }, false],
+];
+test.each(CARS)("%j describes a car: %s", (car, holds) => {
+  expect(carShape.safeParse(car).success).toBe(holds);
+});

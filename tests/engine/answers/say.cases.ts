@@ -1,0 +1,58 @@
+/** Statements as an editor writes them, and as pages say them. */
+// field of a record, entry, sentence
+export const SENTENCES: [field: string, entry: string, sentence: string][] = [
+  ["built", "{ place: pump, part: HT-101, scope: line=B }", "pump: the plant fitted HT-101 (Badger)"],
+  ["built", "{ place: pump, part: none, scope: all }", "pump: the plant fitted nothing (every car)"],
+  [
+    "mixed",
+    "{ place: pump, parts: [HT-101, HT-102, HT-201], scope: my=1959 }",
+    "pump: the plant fitted HT-101, HT-102 or HT-201; only looking tells (cars of 1959)",
+  ],
+  ["supersedes", "{ old: HT-101, new: HT-102 }", "Who orders HT-101 gets HT-102"],
+  [
+    "supersedes",
+    "{ old: HT-101, new: HT-102, with: [HT-201, HT-290], scope: line=H }",
+    "Who orders HT-101 gets HT-102, together with HT-201 and HT-290 (Heron)",
+  ],
+  ["stands-in", "{ part: HT-102, for: HT-101, verdict: 'yes' }", "HT-102 may be fitted in place of HT-101"],
+  ["stands-in", "{ part: HT-102, for: none, verdict: 'yes' }", "HT-102 may be fitted where nothing is fitted"],
+  [
+    "stands-in",
+    "{ part: HT-102, for: HT-101, verdict: on-conditions, with: [HT-201], do: bleed the lift, scope: line=H }",
+    "HT-102 may be fitted on conditions in place of HT-101, together with HT-201 (Heron); bleed the lift",
+  ],
+  [
+    "stands-in",
+    "{ part: HT-101, for: HT-102, verdict: does-not-go-on, why: it is too short }",
+    "HT-101 does not go on in place of HT-102: it is too short",
+  ],
+  [
+    "stands-in",
+    "{ part: HT-101, for: HT-102, verdict: must-not-be-used, why: it runs dry, scope: my>=1959 }",
+    "HT-101 goes on, but must not be used in place of HT-102 (cars from 1959): it runs dry",
+  ],
+  ["kits", "{ kit: HT-290, contents: [{ part: HT-201 }] }", "Kit HT-290 contains 1 × HT-201"],
+  [
+    "kits",
+    "{ kit: HT-290, contents: [{ part: HT-201, count: 2 }, { name: tube of grease }, { name: bolt, count: 4 }] }",
+    "Kit HT-290 contains 2 × HT-201, 1 × tube of grease and 4 × bolt",
+  ],
+  ["service-only", "HT-201", "HT-201 exists for repair only; no car left a plant with it"],
+  ["settings", '{ name: gap, window: "0.60..0.65", unit: in, scope: all }', "gap: 0.60 to 0.65 in (every car)"],
+  ["settings", "{ name: gap, window: ..9, unit: in, conditions: cold, scope: all }", "gap: at most 9 in, cold (every car)"],
+  ["settings", "{ name: gap, window: 7.., unit: in, scope: all }", "gap: at least 7 in (every car)"],
+  ["settings", '{ name: gap, window: "8 .. 8", unit: in, scope: all }', "gap: exactly 8 in (every car)"],
+  ["settings", "{ name: tilt, window: -3..-1, unit: deg, scope: line=B }", "tilt: -3 to -1 deg (Badger)"],
+  ["intervals", "{ name: oil, months: 1, scope: all }", "oil: every 1 month (every car)"],
+  ["intervals", "{ name: oil, months: 6, miles: 6000, scope: all }", "oil: every 6 months or 6,000 miles, whichever comes first (every car)"],
+  ["intervals", "{ name: oil, miles: 1000, once: true, scope: line=B }", "oil: once, at 1,000 miles (Badger)"],
+  ["intervals", "{ name: oil, none: true, note: for life, scope: all }", "oil: none (for life) (every car)"],
+  ["intervals", "{ name: oil, months: 12, note: sooner in dust, scope: all }", "oil: every 12 months (sooner in dust) (every car)"],
+  ["procedures", "{ steps: Bleed it. }", "Bleed it."],
+  ["procedures", "{ when: after a swap, steps: Bleed it. }", "after a swap: Bleed it."],
+  ["tools", "{ tool: T-7, use: to draw the shaft }", "Tool T-7 to draw the shaft"],
+  ["tools", "{ tool: T-7, use: to draw the shaft, scope: line=H }", "Tool T-7 to draw the shaft (Heron)"],
+  ["left-alone", "The reservoir.", "Left alone on purpose: The reservoir."],
+  ["cancels", "{ record: FR58-01 }", "Cancels FR58-01"],
+  ["cancels", "{ record: FR58-01, scope: line=H }", "Cancels FR58-01 (Heron)"],
+];
