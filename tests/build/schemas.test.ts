@@ -32,7 +32,13 @@ describe("schemas for editors", () => {
 describe("schemas for programs", () => {
   test("there is one for every answer, and for a question, a car, the graph and the words", () => {
     expect([...answerSchemas().keys()].sort()).toEqual(
-      [...Object.keys(QUESTIONS).map((name) => `answer-${name}.json`), "question.json", "car.json", "graph.json", "vocabulary.json"].sort(),
+      [
+        ...Object.keys(QUESTIONS).map((name) => `answer-${name}.json`),
+        "question.json",
+        "car.json",
+        "graph.json",
+        "vocabulary.json",
+      ].sort(),
     );
   });
 

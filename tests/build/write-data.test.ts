@@ -17,7 +17,9 @@ async function written(): Promise<{ count: number; files: Map<string, string> }>
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name));
   const texts = await Promise.all(
-    names.map(async (name) => [name.slice(folder.length + 1).replaceAll("\\", "/"), await readFile(name, "utf8")] as const),
+    names.map(
+      async (name) => [name.slice(folder.length + 1).replaceAll("\\", "/"), await readFile(name, "utf8")] as const,
+    ),
   );
   return { count, files: new Map(texts) };
 }

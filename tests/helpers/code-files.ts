@@ -13,7 +13,11 @@ export function codeFiles(root: string, folders: readonly string[], ending: RegE
   return folders.flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile() && ending.test(entry.name))
-      .map((entry) => join(entry.parentPath, entry.name).slice(root === "." ? 0 : root.length + 1).replaceAll("\\", "/"))
+      .map((entry) =>
+        join(entry.parentPath, entry.name)
+          .slice(root === "." ? 0 : root.length + 1)
+          .replaceAll("\\", "/"),
+      )
       .sort()
       .map((path) => ({ path, text: readFileSync(join(root, path), "utf8") })),
   );

@@ -6,7 +6,6 @@ import { readFolder } from "../../src/build/data/read-folder.ts";
 import { type Knowledge, openKnowledge } from "../../src/engine/answers/knowledge.ts";
 import { inShort } from "./tiny-folder.ts";
 
-
 export const DATA = "data";
 
 export async function demoKnowledge(): Promise<Knowledge> {

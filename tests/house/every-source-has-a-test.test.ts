@@ -31,7 +31,9 @@ test("every source with a function has a test of its name, or a reason", () => {
 });
 
 test("no reason outlives its need", () => {
-  expect(Object.keys(EXCEPTIONS).filter((source) => !sources.includes(source) || testsOf(source).length > 0)).toEqual([]);
+  expect(Object.keys(EXCEPTIONS).filter((source) => !sources.includes(source) || testsOf(source).length > 0)).toEqual(
+    [],
+  );
 });
 
 test("every test beside the engine and the build has a source of its name", () => {

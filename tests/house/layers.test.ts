@@ -68,13 +68,17 @@ describe("imports go one way", () => {
 
   test("no layer may use one that may use it", () => {
     const both = LAYERS.flatMap(([layer, may]) =>
-      may.filter((other) => LAYERS.find(([name]) => name === other)?.[1].includes(layer)).map((other) => `${layer} ${other}`),
+      may
+        .filter((other) => LAYERS.find(([name]) => name === other)?.[1].includes(layer))
+        .map((other) => `${layer} ${other}`),
     );
     expect(both.filter((pair) => pair.split(" ")[0] !== pair.split(" ")[1])).toEqual([]);
   });
 
   test("sigma is met in one file only", () => {
-    const users = codeFiles(".", ["src"], /\.ts$/).filter(({ text }) => importsOf(text).some((what) => /^sigma/.test(what)));
+    const users = codeFiles(".", ["src"], /\.ts$/).filter(({ text }) =>
+      importsOf(text).some((what) => /^sigma/.test(what)),
+    );
     expect(users.map(({ path }) => path)).toEqual(["src/browser/map/draw.ts"]);
   });
 });
@@ -112,7 +116,11 @@ describe("an import that goes the wrong way is found", () => {
       'import "../build/swap.ts";',
       "imports ../build/swap.ts: src/browser must not use src/build",
     ],
-    ["src/site/planted.ts", 'import "../../scripts/build.ts";', "imports ../../scripts/build.ts: src/site must not use scripts"],
+    [
+      "src/site/planted.ts",
+      'import "../../scripts/build.ts";',
+      "imports ../../scripts/build.ts: src/site must not use scripts",
+    ],
     [
       "src/engine/answers/planted.ts",
       'import { readFileSync } from "node:fs";',
@@ -123,7 +131,11 @@ describe("an import that goes the wrong way is found", () => {
       "import Graph from 'graphology';",
       "imports graphology, which only src/engine/graph and src/browser/map may",
     ],
-    ["src/browser/map/planted.ts", 'import Sigma from "sigma";', "imports sigma, which only src/browser/map/draw.ts may"],
+    [
+      "src/browser/map/planted.ts",
+      'import Sigma from "sigma";',
+      "imports sigma, which only src/browser/map/draw.ts may",
+    ],
     ["src/elsewhere/planted.ts", "", "lies in no layer"],
   ];
   test.each(PLANTED)("%s: %s", (file, line, said) => {
@@ -136,7 +148,8 @@ describe("an import that goes the wrong way is found", () => {
     const lines = "export const a = document.title;\nexport const b = process.env;\nexport const c = fetch;\n";
     const said = planted("src/engine/scope/planted.ts", lines, () => {
       const tsc = join("node_modules", "typescript", "bin", "tsc");
-      return spawnSync(process.execPath, [tsc, "-p", "src/engine/tsconfig.json"], { cwd: copy, encoding: "utf8" }).stdout;
+      return spawnSync(process.execPath, [tsc, "-p", "src/engine/tsconfig.json"], { cwd: copy, encoding: "utf8" })
+        .stdout;
     });
     const wrong = said.split("\n").filter((line) => line.includes("error"));
     expect(wrong.map((line) => /planted\.ts\(\d.*Cannot find name '(\w+)'/.exec(line)?.[1])).toEqual([

@@ -31,7 +31,10 @@ function ownNames(): string[] {
 test("no name, record or part of the data folder stands in the code", () => {
   const names = ownNames();
   expect(names.length).toBeGreaterThan(100);
-  const any = new RegExp(`(?<![\\w-])(?:${names.map((name) => name.replaceAll(".", "\\.")).join("|")})(?![\\w-])`, "gi");
+  const any = new RegExp(
+    `(?<![\\w-])(?:${names.map((name) => name.replaceAll(".", "\\.")).join("|")})(?![\\w-])`,
+    "gi",
+  );
   expect(code.flatMap(({ path, text }) => [...text.matchAll(any)].map(([name]) => `${path}: ${name}`))).toEqual([]);
 });
 
@@ -45,5 +48,9 @@ test("every folder of code is looked at", () => {
   const folders = readdirSync(".", { withFileTypes: true })
     .filter((entry) => entry.isDirectory() && !/^[._]|^node_modules$/.test(entry.name))
     .map((entry) => entry.name);
-  expect(folders.filter((name) => !["data", "schemas", "docs"].includes(name)).sort()).toEqual(["scripts", "src", "tests"]);
+  expect(folders.filter((name) => !["data", "schemas", "docs"].includes(name)).sort()).toEqual([
+    "scripts",
+    "src",
+    "tests",
+  ]);
 });

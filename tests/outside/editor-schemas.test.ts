@@ -76,9 +76,12 @@ describe("field by field written wrongly", () => {
     for (const [kind, facts] of FACTS)
       for (const [how, broken] of variants(facts)) {
         const { byAjv, byCheck } = verdicts(kind, broken);
-        const carried = byCheck.filter((said) => !BEYOND_SCHEMAS.some((rule) => rule[0] === kind && rule[3].test(said)));
+        const carried = byCheck.filter(
+          (said) => !BEYOND_SCHEMAS.some((rule) => rule[0] === kind && rule[3].test(said)),
+        );
         // Where both find something, each may say it in its own way.
-        if (byAjv.length === 0 || byCheck.length === 0) expect([kind, how, byAjv, carried]).toEqual([kind, how, [], []]);
+        if (byAjv.length === 0 || byCheck.length === 0)
+          expect([kind, how, byAjv, carried]).toEqual([kind, how, [], []]);
         if (byAjv.length > 0 && byCheck.length > 0) refused.set(kind, (refused.get(kind) ?? 0) + 1);
       }
     for (const kind of Object.keys(FILE_KINDS)) expect([kind, (refused.get(kind) ?? 0) >= 8]).toEqual([kind, true]);
@@ -127,7 +130,12 @@ type Path = readonly (string | number)[];
 
 function pathsOf(value: unknown, path: Path = []): Path[] {
   if (typeof value !== "object" || value === null) return [path];
-  return [path, ...Object.entries(value).flatMap(([key, inner]) => pathsOf(inner, [...path, Array.isArray(value) ? Number(key) : key]))];
+  return [
+    path,
+    ...Object.entries(value).flatMap(([key, inner]) =>
+      pathsOf(inner, [...path, Array.isArray(value) ? Number(key) : key]),
+    ),
+  ];
 }
 
 function at(value: unknown, path: Path): unknown {
@@ -135,7 +143,9 @@ function at(value: unknown, path: Path): unknown {
 }
 
 function hasAt(value: unknown, path: Path): boolean {
-  return path.reduce<unknown>((inner, step) => (inner as Record<string, unknown> | undefined)?.[step], value) !== undefined;
+  return (
+    path.reduce<unknown>((inner, step) => (inner as Record<string, unknown> | undefined)?.[step], value) !== undefined
+  );
 }
 
 /** A copy with another value in one place; with nothing there when the value is undefined. */

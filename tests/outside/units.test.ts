@@ -94,7 +94,10 @@ describe("a converted window never admits what the original refuses", () => {
         const [low, high] = [sides === 1 ? undefined : a, sides === 2 ? undefined : b];
         const result = inOtherUnits(low, high, name);
         expect(result?.unit).toBe(DEFINITIONS.find(([known]) => known === name)?.[1]);
-        expect([result?.low === undefined, result?.high === undefined]).toEqual([low === undefined, high === undefined]);
+        expect([result?.low === undefined, result?.high === undefined]).toEqual([
+          low === undefined,
+          high === undefined,
+        ]);
         if (low !== undefined && high !== undefined && compare(fraction(low), fraction(high)) === 0n) {
           expect(result?.low).toBe(result?.high);
           return;
@@ -159,10 +162,13 @@ test.each(WINDOWS)("%s to %s %s are %s to %s", (low, high, name, from, to) => {
   expect(inOtherUnits(low, high, name)).toMatchObject({ low: from, high: to });
 });
 
-test.each(["rpm", "V", "notches", "deg", "", "IN", "constructor", "__proto__"])("'%s' has no unit beside it", (name) => {
-  expect(inOtherUnits("1", "2", name)).toBeUndefined();
-  expect(valueInOtherUnits(1, name)).toBeUndefined();
-});
+test.each(["rpm", "V", "notches", "deg", "", "IN", "constructor", "__proto__"])(
+  "'%s' has no unit beside it",
+  (name) => {
+    expect(inOtherUnits("1", "2", name)).toBeUndefined();
+    expect(valueInOtherUnits(1, name)).toBeUndefined();
+  },
+);
 
 describe("a single value is rounded to the nearest", () => {
   test("2,500 random values: no other figure with as many decimal places is nearer", () => {

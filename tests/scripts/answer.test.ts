@@ -85,7 +85,10 @@ describe("what cannot be answered", () => {
 
   test("a data folder with errors: all of them are said, each with its file and line", async () => {
     const folder = await onDisk(
-      spoiled({ "maker.yaml": ["title:", "titel:"], "changes/1959/HY59-01.md": ["components: [pump", "components: [pmup"] }),
+      spoiled({
+        "maker.yaml": ["title:", "titel:"],
+        "changes/1959/HY59-01.md": ["components: [pump", "components: [pmup"],
+      }),
     );
     const ran = await answer(["part", "HT-101", "--data", folder]);
     expectRefused(ran, /^The data has errors:\n/);
@@ -115,14 +118,17 @@ describe("a batch", () => {
       "x",
       "There is no question 'prat'. Questions are record, part, component, neighbours, search.",
     ],
-    ['{"id":"x","question":"part"}', "x", 'Question \'part\' takes "part": a text. It was given undefined.'],
+    ['{"id":"x","question":"part"}', "x", "Question 'part' takes \"part\": a text. It was given undefined."],
   ];
 
   test("every line is answered in turn, with the id of its question; empty lines are passed over", async () => {
     const folder = await onDisk({ ...TINY, "ask.jsonl": `${GOOD.join("\r\n\n")}\n` });
     const ran = await answer(["--batch", `${folder}/ask.jsonl`, "--data", folder]);
     expect([ran.code, ran.err]).toEqual([0, ""]);
-    const lines = ran.out.trimEnd().split("\n").map((line) => JSON.parse(line));
+    const lines = ran.out
+      .trimEnd()
+      .split("\n")
+      .map((line) => JSON.parse(line));
     expect(lines.map(({ id, question, verdict }) => [id, question, verdict])).toEqual([
       ["a", "part", "on record"],
       ["b", "record", "on record"],
@@ -135,7 +141,10 @@ describe("a batch", () => {
     const input = BAD.map(([line]) => line).join("\n");
     const ran = await answer(["--batch", "-", "--data", folder], `${GOOD[0]}\n${input}\n${GOOD[1]}`);
     expect([ran.code, ran.err]).toEqual([2, ""]);
-    const lines = ran.out.trimEnd().split("\n").map((line) => JSON.parse(line));
+    const lines = ran.out
+      .trimEnd()
+      .split("\n")
+      .map((line) => JSON.parse(line));
     expect(lines.at(0)).toMatchObject({ id: "a" });
     expect(lines.at(-1)).toMatchObject({ id: "b" });
     expect(lines.slice(1, -1)).toEqual(

@@ -41,7 +41,8 @@ test.each(UNKNOWN)("'%s' is no component, and more is asked", (typed, what, opti
 });
 
 describe("what is on record about a component", () => {
-  const view = (id: string): ReturnType<typeof answerComponent>["component"] => answerComponent(knowledge, id).component;
+  const view = (id: string): ReturnType<typeof answerComponent>["component"] =>
+    answerComponent(knowledge, id).component;
 
   test("where it stands among the others", () => {
     expect(view("pump")).toMatchObject({

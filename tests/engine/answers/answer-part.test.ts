@@ -14,12 +14,20 @@ const view = (from: Knowledge, number: string): PartView => {
 describe("which part is meant", () => {
   test("a spelling that means one part is answered at once", () => {
     for (const typed of ["HT-102", "ht102", "HT 1O2", "  HT–I02"])
-      expect(lawfulAnswer(knowledge, "part", typed)).toMatchObject({ verdict: "on record", part: { number: "HT-102" } });
+      expect(lawfulAnswer(knowledge, "part", typed)).toMatchObject({
+        verdict: "on record",
+        part: { number: "HT-102" },
+      });
   });
 
   // typed, verdict, question back, parts it may be
   const ASKED_BACK: [string, string, string, string[]][] = [
-    ["4411", "casting number", "'4411' is cast into these parts; it is not a part number. Which one is it?", ["HT-102"]],
+    [
+      "4411",
+      "casting number",
+      "'4411' is cast into these parts; it is not a part number. Which one is it?",
+      ["HT-102"],
+    ],
     [
       "HT-103",
       "not on record",
@@ -35,7 +43,12 @@ describe("which part is meant", () => {
     ["HT-099", "not on record", "'HT-099' is no longer used: never delivered", []],
   ];
   test.each(ASKED_BACK)("'%s': %s", (typed, verdict, what, options) => {
-    expect(lawfulAnswer(knowledge, "part", typed)).toEqual({ question: "part", verdict, because: [], ask: { what, options } });
+    expect(lawfulAnswer(knowledge, "part", typed)).toEqual({
+      question: "part",
+      verdict,
+      because: [],
+      ask: { what, options },
+    });
   });
 
   test("where several are spelt so, all of them are named", () => {

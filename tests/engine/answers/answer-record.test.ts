@@ -150,7 +150,13 @@ describe("the marks of parts", () => {
         component: "hydraulic pump",
         features: [
           { name: "ribs on the body", where: "on the car", wearsOff: false, values: { "HT-102": "two" } },
-          { name: "bore of the inlet", where: "in the hand", wearsOff: false, unit: "mm", values: { "HT-102": "none" } },
+          {
+            name: "bore of the inlet",
+            where: "in the hand",
+            wearsOff: false,
+            unit: "mm",
+            values: { "HT-102": "none" },
+          },
         ],
       },
     ]);

@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { answerQuestion, batchQuestion, carShape, QUESTIONS, QuestionError } from "../../../src/engine/answers/questions.ts";
 import type { SearchAnswer } from "../../../src/engine/answers/answer-search.ts";
+import {
+  answerQuestion,
+  batchQuestion,
+  carShape,
+  QUESTIONS,
+  QuestionError,
+} from "../../../src/engine/answers/questions.ts";
 import { type AnyAnswer, lawfulAnswer } from "../../helpers/answer-laws.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
 
@@ -22,7 +28,9 @@ describe("every answer of the data folder keeps the laws", async () => {
       const answer = ask("part", number);
       expect(answer.verdict).toBe("on record");
       const naming = [...catalog.records.values()].filter((record) =>
-        JSON.stringify(record.statements, (key, value) => (key === "scope" ? undefined : value)).includes(`"${number}"`),
+        JSON.stringify(record.statements, (key, value) => (key === "scope" ? undefined : value)).includes(
+          `"${number}"`,
+        ),
       );
       expect([...new Set(answer.because.map((reason) => reason.record))].sort()).toEqual(naming.map(({ id }) => id));
     }
@@ -70,7 +78,18 @@ describe("every answer of the data folder keeps the laws", async () => {
 
   test("about ids that nothing has", () => {
     for (const question of ["record", "part", "component", "neighbours"])
-      for (const odd of ["no such thing", "🚜", "constructor", "__proto__", "x".repeat(10_000), "0", "-", "..", "/", "ſ"])
+      for (const odd of [
+        "no such thing",
+        "🚜",
+        "constructor",
+        "__proto__",
+        "x".repeat(10_000),
+        "0",
+        "-",
+        "..",
+        "/",
+        "ſ",
+      ])
         expect(ask(question, odd).verdict).toBe("not on record");
   });
 

@@ -29,13 +29,20 @@ describe("a question is read", () => {
   });
 
   test("with a single year in the data, only that year is one", () => {
-    const words = { names: [{ kind: "year" as const, id: "1959", label: "1959", say: ["1959"] }], ignore: [], mean: [] };
+    const words = {
+      names: [{ kind: "year" as const, id: "1959", label: "1959", say: ["1959"] }],
+      ignore: [],
+      mean: [],
+    };
     const reading = readQuestion(words, "pump - 1958 59");
     expect([inShort(reading), reading.rest]).toEqual([["year 1959"], "pump 1958"]);
   });
 
   test("without a vocabulary every word is left", () => {
-    expect(readQuestion({ names: [], ignore: [], mean: [] }, "Pumps of '59")).toEqual({ chips: [], rest: "Pumps of '59" });
+    expect(readQuestion({ names: [], ignore: [], mean: [] }, "Pumps of '59")).toEqual({
+      chips: [],
+      rest: "Pumps of '59",
+    });
   });
 });
 

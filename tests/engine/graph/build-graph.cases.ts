@@ -49,7 +49,11 @@ export const RETROFITS: [written: string, kinds: string, retrofits: string[]][] 
   ["part: HT-102, for: none, verdict: on-conditions, scope: line=H", "part", ["HT-102 H"]],
   // Without a scope, the lines that were built with nothing in a place of its component; the lift arms are another's.
   ['part: HT-102, for: none, verdict: "yes"', "part", []],
-  ['part: HT-102, for: none, verdict: "yes"', "part]\nbuilt: [{ place: pump, part: none, scope: line=B }", ["HT-102 B"]],
+  [
+    'part: HT-102, for: none, verdict: "yes"',
+    "part]\nbuilt: [{ place: pump, part: none, scope: line=B }",
+    ["HT-102 B"],
+  ],
   // Where it belongs in another's place it is a retrofit only when the record says so.
   ['part: HT-102, for: HT-101, verdict: "yes", scope: line=B', "part", []],
   ['part: HT-102, for: HT-101, verdict: "yes", scope: line=B', "part, retrofit", ["HT-102 B"]],

@@ -48,7 +48,10 @@ describe("the graph of the tiny folder", () => {
       x: 0,
       y: 0,
     });
-    expect(graph.getNodeAttributes("part:HT-101")).toMatchObject({ label: "HT-101 pump, short", systems: ["hydraulics"] });
+    expect(graph.getNodeAttributes("part:HT-101")).toMatchObject({
+      label: "HT-101 pump, short",
+      systems: ["hydraulics"],
+    });
     expect(graph.getNodeAttributes("bulletin:TB-1")).toMatchObject({ label: "Pumps", systems: [] });
   });
 });
@@ -62,17 +65,16 @@ describe("which lines a part may be retrofitted to", () => {
       }),
     );
     const found = edgesOf(buildGraph(catalog)).filter(([, relation]) => relation === "retrofittable-to");
-    expect(found.map(([part, , line]) => `${part.slice("part:".length)} ${line.slice("line:".length)}`)).toEqual(retrofits);
+    expect(found.map(([part, , line]) => `${part.slice("part:".length)} ${line.slice("line:".length)}`)).toEqual(
+      retrofits,
+    );
   });
 });
 
 test("what two statements of a record say alike is one relation; another scope or verdict makes another", () => {
   const catalog = catalogOf(
     spoiled({
-      "changes/1959/HY59-01.md": [
-        "service-only: [HT-201]",
-        "service-only: [HT-201, HT-201, HT-101, HT-102]",
-      ],
+      "changes/1959/HY59-01.md": ["service-only: [HT-201]", "service-only: [HT-201, HT-201, HT-101, HT-102]"],
     }),
   );
   const brings = edgesOf(buildGraph(catalog)).filter(([, relation]) => relation === "brings");
@@ -99,9 +101,9 @@ describe("the graph of the data folder", async () => {
   const unique = (list: string[]): string[] => [...new Set(list)].sort();
 
   test("has every statement that its files make about two things, and no other", () => {
-    expect(found(["changes", "links-to", "cancels", "brings", "supersedes", "goes-with", "contains"].concat(STAND_INS))).toEqual(
-      unique(plainFiles("changes/").flatMap(({ facts }) => plainEdges(facts).map((edge) => one(...edge)))),
-    );
+    expect(
+      found(["changes", "links-to", "cancels", "brings", "supersedes", "goes-with", "contains"].concat(STAND_INS)),
+    ).toEqual(unique(plainFiles("changes/").flatMap(({ facts }) => plainEdges(facts).map((edge) => one(...edge)))));
   });
 
   test("has every part and component where its file lists it", () => {
@@ -187,7 +189,13 @@ function plainEdges(facts: any): Edge[] {
   for (const it of facts["stands-in"] ?? []) {
     const isPermitted = it.verdict === "yes" || it.verdict === "on-conditions";
     if (it.for !== "none")
-      add(`part:${it.part}`, isPermitted ? "stands-in-for" : "not-interchangeable-with", `part:${it.for}`, it.scope, it.verdict);
+      add(
+        `part:${it.part}`,
+        isPermitted ? "stands-in-for" : "not-interchangeable-with",
+        `part:${it.for}`,
+        it.scope,
+        it.verdict,
+      );
     for (const part of isPermitted ? (it.with ?? []) : [])
       add(`part:${it.part}`, "goes-with", `part:${part}`, it.scope, it.verdict);
   }

@@ -29,7 +29,9 @@ describe("where the map draws the nodes", () => {
 
   test("a part more moves things, but leaves no two on one place", () => {
     const number = "  - { number: HT-290, name: gasket kit }\n";
-    const graph = laidOut(spoiled({ "parts/gasket.yaml": [number, `${number}  - { number: HT-291, name: other kit }\n`] }));
+    const graph = laidOut(
+      spoiled({ "parts/gasket.yaml": [number, `${number}  - { number: HT-291, name: other kit }\n`] }),
+    );
     expectSoundPlaces(graph);
     expect(graph.order).toBe(laidOut(TINY).order + 1);
   });

@@ -11,8 +11,6 @@ const VERDICTS: [verdict: string, trap: boolean][] = [
 ];
 
 test.each(VERDICTS)("a part that is %s: %s", (verdict, trap) => {
-  const catalog = catalogOf(
-    spoiled({ "changes/1959/HY59-01.md": ["must-not-be-used, why: It runs dry.", verdict] }),
-  );
+  const catalog = catalogOf(spoiled({ "changes/1959/HY59-01.md": ["must-not-be-used, why: It runs dry.", verdict] }));
   expect([...catalog.records.values()].filter(isTrap).map((record) => record.id)).toEqual(trap ? ["HY59-01"] : []);
 });

@@ -32,6 +32,10 @@ test("every statement is of one of these types", () => {
 test("a part named twice counts once", () => {
   const [kit] = statementsOf(statements, "kit");
   if (!kit) throw new Error("the tiny folder changed");
-  const contents = [{ part: "HT-201", count: 1 }, { part: "HT-201", count: 2 }, { name: "bolt", count: 1 }];
+  const contents = [
+    { part: "HT-201", count: 1 },
+    { part: "HT-201", count: 2 },
+    { name: "bolt", count: 1 },
+  ];
   expect(partsNamed({ ...kit, contents })).toEqual(["HT-290", "HT-201"]);
 });

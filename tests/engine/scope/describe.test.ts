@@ -1,4 +1,4 @@
-import { describe as group, expect, test } from "vitest";
+import { expect, describe as group, test } from "vitest";
 import { describe, list } from "../../../src/engine/scope/describe.ts";
 import { readScope } from "../../../src/engine/scope/read-scope.ts";
 import { Space } from "../../../src/engine/scope/space.ts";
