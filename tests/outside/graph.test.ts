@@ -72,7 +72,7 @@ describe("the strongly connected groups of one relation", () => {
     const found = drawn((edge) => edge.relation === relation)
       .elements()
       .tarjanStronglyConnectedComponents()
-      .components.map((group: cytoscape.CollectionReturnValue) => group.nodes().map((node) => node.id()))
+      .components.map((group: unknown) => (group as cytoscape.CollectionReturnValue).nodes().map((node) => node.id()))
       .filter((group: string[]) => group.length > 0);
     const reach = new Map(graph.nodes().map((key) => [key, reachable(key, relation)]));
     const circles = graph

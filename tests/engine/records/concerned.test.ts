@@ -44,7 +44,8 @@ describe("which lines and years a scope reaches", () => {
 });
 
 // scope, in-force-from, years on Badger and on Heron, with which year it begins on either, and at all
-const BEGINNINGS: [string, number | undefined, number[], number[], number?, number?, number?][] = [
+type Year = number | undefined;
+const BEGINNINGS: [string, Year, number[], number[], Year, Year, Year][] = [
   ["line=B; my>=1959", undefined, [1959, 1960], [], 1959, undefined, 1959],
   ["my>=1959", undefined, [1959, 1960], [1959, 1960, 1961], 1959, 1959, 1959],
   ["all", undefined, [1957, 1958, 1959, 1960], [1959, 1960, 1961], 1957, 1959, 1957],
