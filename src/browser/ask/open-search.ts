@@ -108,7 +108,7 @@ function ask(pagefind: Pagefind, words: string, filters: object): Promise<Pagefi
   return pagefind.search(words === "" ? null : words, words === "" ? { filters, sort: { rank: "asc" } } : { filters });
 }
 
-/** Pages with any of the words, those with more of them first. */
+/** Pages with the rarest of the words that some page has. */
 async function anyWord(pagefind: Pagefind, words: string, filters: object): Promise<PagefindSearch> {
   const each = await Promise.all(words.split(" ").map((word) => ask(pagefind, word, filters)));
   const [first] = each.toSorted(
