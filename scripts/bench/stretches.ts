@@ -23,7 +23,7 @@ export function stretch(
     return clauses(line, years(from?.year, until && until.year - 1)) as string;
   const here = clauses(
     line,
-    from?.sequence === undefined ? `plant=${plant}` : `at=${plant}${from.year}#${from.sequence}+`,
+    from?.sequence === undefined ? "" : `at=${plant}${from.year}#${from.sequence}+`,
     until?.sequence === undefined ? "" : `at=${plant}${until.year}#${until.sequence}-`,
     years(
       from?.sequence === undefined ? from?.year : undefined,

@@ -126,6 +126,20 @@ export class CarSets {
     return ranges(found);
   }
 
+  /** Every value at which the set begins to go on differently with this trait, somewhere in it. */
+  startsOf(set: CarSet, trait: number): Set<number> {
+    const found = new Set<number>();
+    const seen = new Set<number>();
+    const walk = (at: CarSet): void => {
+      if (!isBranch(at) || at.trait > trait || seen.has(at.id)) return;
+      seen.add(at.id);
+      if (at.trait === trait) for (const start of at.starts) found.add(start);
+      else for (const next of at.next) walk(next);
+    };
+    walk(set);
+    return found;
+  }
+
   /** A branch as (values, what follows), pieces that go on alike taken together, in the order of their first value. */
   pieces(branch: Branch): [Ranges, CarSet][] {
     const [, hi] = this.#span(branch.trait);

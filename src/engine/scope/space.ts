@@ -70,6 +70,11 @@ export class Space {
     return this.traits.length - 1;
   }
 
+  /** First and last number that the values of a trait are counted in. */
+  span(trait: number): readonly [number, number] {
+    return span(this.trait(trait));
+  }
+
   where(trait: number, values: Ranges): CarSet {
     return this.sets.where(trait, values);
   }

@@ -25,6 +25,8 @@ interface TraitBase {
   readonly phrase: string;
   /** The same where the scope says "not"; for a yes/no trait the words of no. */
   readonly otherwise: string;
+  /** The trait whose part of the car it goes with: a number on the block goes with the engine. */
+  readonly of?: string | undefined;
   /** It is about the car as it stands today, so what the plant built does not settle it. */
   readonly today: boolean;
 }

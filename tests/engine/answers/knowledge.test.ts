@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { openKnowledge } from "../../../src/engine/answers/knowledge.ts";
-import { partsNamed } from "../../../src/engine/records/statement.ts";
+import { partsNamed, statementsOf } from "../../../src/engine/records/statement.ts";
 import { catalogOf } from "../../helpers/tiny-folder.ts";
 
 describe("what answers are drawn from", () => {
@@ -27,6 +27,11 @@ describe("what answers are drawn from", () => {
       ["gasket", ["HT-201", "HT-290"]],
       ["pump", ["HT-101", "HT-102"]],
     ]);
+  });
+
+  test("a record has the statements by which others end instructions of it", () => {
+    const cancels = [...catalog.records.values()].flatMap((record) => statementsOf(record.statements, "cancels"));
+    expect([...knowledge.cancelsByRecord]).toEqual([["FR58-01", cancels]]);
   });
 
   test("without a layout every node is at the centre, with one it is not", () => {

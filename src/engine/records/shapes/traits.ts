@@ -17,6 +17,11 @@ const base = {
     "Words of a sentence with {} for the values: 'with the {} engine'. For a yes/no trait the words of yes.",
   ),
   otherwise: words.describe("The same for 'not': 'without the {} engine'. For a yes/no trait the words of no."),
+  of: id
+    .optional()
+    .describe(
+      "The trait whose part of the car it goes with: the number on the block goes with the engine. Default: none.",
+    ),
   today: z.boolean().default(false).describe("About the car as it stands today, not as built. Default: no."),
 };
 const value = z.strictObject({
