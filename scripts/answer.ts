@@ -1,45 +1,136 @@
 /** npm run -s answer -- QUESTION …: one JSON document on stdout; errors as JSON on stderr, exit code 2. */
 import { createReadStream } from "node:fs";
 import { createInterface } from "node:readline";
+import type { Readable } from "node:stream";
 import { parseArgs } from "node:util";
 import { readFolder } from "../src/build/data/read-folder.ts";
 import { showFinding } from "../src/build/data/show-findings.ts";
 import { type Knowledge, openKnowledge } from "../src/engine/answers/knowledge.ts";
-import { answerQuestion, batchQuestion, QUESTIONS, QuestionError } from "../src/engine/answers/questions.ts";
+import { QuestionError } from "../src/engine/answers/question-error.ts";
+import { answerQuestion, batchQuestion, QUESTIONS, type Question, usage } from "../src/engine/answers/questions.ts";
 
 const USAGE = [
-  "answer QUESTION ARGUMENT [--data DIR]",
+  "answer QUESTION … [--data DIR]",
   "answer --batch FILE [--data DIR]      one JSON question a line; '-' reads standard input",
-  ...Object.entries(QUESTIONS).map(
-    ([name, question]) => `  ${name} ${question.field.toUpperCase()}: ${question.about}`,
-  ),
+  "a car: --plate NUMBER, --fact TRAIT=VALUE, --found TRAIT=VALUE (on the car today), --fitted PART; each but --plate as often as needed, or several in one, as in --fact 'my=1973; eq=DF'",
+  ...Object.entries(QUESTIONS).map(([name, question]) => `  ${name}: ${question.about}; takes ${usage(question)}`),
 ];
 
-async function main(): Promise<void> {
-  const { values, positionals } = parse();
-  if (values.help || (positionals.length === 0 && values.batch === undefined))
-    throw new QuestionError("No question was asked.");
-  if (values.batch !== undefined) return answerBatch(await open(values.data), values.batch);
+const OPTIONS = {
+  data: { type: "string", default: "data" },
+  batch: { type: "string" },
+  help: { type: "boolean", short: "h", default: false },
+  plate: { type: "string" },
+  fact: { type: "string", multiple: true },
+  found: { type: "string", multiple: true },
+  fitted: { type: "string", multiple: true },
+  scope: { type: "string" },
+  record: { type: "string" },
+  from: { type: "string" },
+  to: { type: "string" },
+} as const;
+
+/** Where the command reads and writes, so that it can be run inside another program too. */
+export interface Streams {
+  readonly input: Readable;
+  out(text: string): void;
+  err(text: string): void;
+}
+
+/** Runs the command and returns its exit code: 0, or 2 where something could not be answered. */
+export async function answerCommand(args: readonly string[], streams: Streams): Promise<number> {
+  try {
+    return await run(args, streams);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    streams.err(JSON.stringify({ error: message, usage: USAGE }, null, 2));
+    return 2;
+  }
+}
+
+async function run(args: readonly string[], streams: Streams): Promise<number> {
+  const { values, positionals } = parse(args);
+  if (values.help) {
+    streams.out(USAGE.join("\n"));
+    return 0;
+  }
+  if (positionals.length === 0 && values.batch === undefined) throw new QuestionError("No question was asked.");
+  if (values.batch !== undefined) return answerBatch(await open(values.data), values.batch, streams);
   const [name = "", ...words] = positionals;
   const question = Object.hasOwn(QUESTIONS, name) ? QUESTIONS[name] : undefined;
   if (!question) throw new QuestionError(`There is no question '${name}'.`);
-  const answer = answerQuestion(await open(values.data), { question: name, [question.field]: words.join(" ") });
-  console.log(JSON.stringify(answer, null, 2));
+  const asked = {
+    ...fieldsOf(question, words),
+    ...optionsOf(question, values),
+    ...(question.car ? { car: carOf(values) } : {}),
+  };
+  streams.out(JSON.stringify(answerQuestion(await open(values.data), { question: name, ...asked }), null, 2));
+  return 0;
 }
 
-function parse(): { values: { data: string; batch?: string | undefined; help: boolean }; positionals: string[] } {
+type Values = ReturnType<typeof parse>["values"];
+
+function parse(args: readonly string[]) {
   try {
-    return parseArgs({
-      allowPositionals: true,
-      options: {
-        data: { type: "string", default: "data" },
-        batch: { type: "string" },
-        help: { type: "boolean", short: "h", default: false },
-      },
-    });
+    return parseArgs({ args: [...args], allowPositionals: true, options: OPTIONS });
   } catch (error) {
     throw new QuestionError(error instanceof Error ? error.message : String(error));
   }
+}
+
+/** Words go to the fields in their order; the last field takes all that are left, so that a question needs no quotes. */
+function fieldsOf(question: Question, words: readonly string[]): Record<string, string> {
+  const fields: Record<string, string> = {};
+  question.words.forEach((field, i) => {
+    const own = i === question.words.length - 1 ? words.slice(i).join(" ") : words[i];
+    if (own) fields[field] = own;
+  });
+  if (question.words.length === 0 && words.length > 0)
+    throw new QuestionError(`It takes no words, but was given '${words.join(" ")}'.`);
+  return fields;
+}
+
+function optionsOf(question: Question, values: Values): Record<string, string> {
+  const given = { scope: values.scope, record: values.record, from: values.from, to: values.to };
+  const known: Record<string, string> = {};
+  for (const [name, value] of Object.entries(given)) {
+    if (value === undefined) continue;
+    if (!question.options.includes(name)) throw new QuestionError(`It takes no --${name}.`);
+    known[name] = value;
+  }
+  return known;
+}
+
+function carOf({ plate, fact, found, fitted }: Values): object {
+  return {
+    ...(plate === undefined ? {} : { plate }),
+    ...(fact ? { facts: facts(fact) } : {}),
+    ...(found ? { found: facts(found) } : {}),
+    ...(fitted ? { fitted } : {}),
+  };
+}
+
+/** trait=value, trait=a,b for several that are still possible, trait=from..to for a range; ";" separates facts. */
+function facts(texts: readonly string[]): Record<string, unknown> {
+  const known: Record<string, unknown> = {};
+  for (const text of texts.flatMap((one) => one.split(";")).map((one) => one.trim())) {
+    if (text === "") continue;
+    const at = text.indexOf("=");
+    if (at < 1) throw new QuestionError(`'${text}' is no fact. Write trait=value.`);
+    const [name, value] = [text.slice(0, at).trim(), factValue(text.slice(at + 1).trim())];
+    const before = known[name];
+    // Equipment is given piece by piece; any other trait has its values in one fact.
+    if (before !== undefined && name !== "eq" && name !== "no")
+      throw new QuestionError(`The fact '${name}' is given twice. Several possible values are written ${name}=a,b.`);
+    known[name] = before === undefined ? value : [before, value].flat();
+  }
+  return known;
+}
+
+function factValue(text: string): unknown {
+  const run = /^(.*?)\.\.(.*)$/.exec(text);
+  if (run) return { ...(run[1] ? { from: run[1] } : {}), ...(run[2] ? { to: run[2] } : {}) };
+  return text.includes(",") ? text.split(",").map((one) => one.trim()) : text;
 }
 
 async function open(folder: string): Promise<Knowledge> {
@@ -59,18 +150,23 @@ async function open(folder: string): Promise<Knowledge> {
 }
 
 /** One answer a line, in the order of the questions, each with the id of its question. A bad line gets an error as its answer. */
-async function answerBatch(knowledge: Knowledge, file: string): Promise<void> {
+async function answerBatch(knowledge: Knowledge, file: string, { input, out }: Streams): Promise<number> {
   let number = 0;
-  for await (const line of linesOf(file)) {
+  let code = 0;
+  for await (const line of linesOf(file, input)) {
     number++;
-    if (line.trim() !== "") console.log(JSON.stringify(answerLine(knowledge, line, number)));
+    if (line.trim() === "") continue;
+    const answer = answerLine(knowledge, line, number);
+    if ("error" in answer) code = 2;
+    out(JSON.stringify(answer));
   }
+  return code;
 }
 
-async function* linesOf(file: string): AsyncGenerator<string> {
+async function* linesOf(file: string, input: Readable): AsyncGenerator<string> {
   try {
     yield* createInterface({
-      input: file === "-" ? process.stdin : createReadStream(file),
+      input: file === "-" ? input : createReadStream(file),
       crlfDelay: Number.POSITIVE_INFINITY,
     });
   } catch (error) {
@@ -85,7 +181,6 @@ function answerLine(knowledge: Knowledge, line: string, number: number): object 
   try {
     asked = JSON.parse(line);
   } catch {
-    process.exitCode = 2;
     return { id: null, error: `Line ${number} is not JSON.` };
   }
   const question = batchQuestion.safeParse(asked);
@@ -95,14 +190,13 @@ function answerLine(knowledge: Knowledge, line: string, number: number): object 
     return { id, ...(answerQuestion(knowledge, question.data) as object) };
   } catch (error) {
     if (!(error instanceof QuestionError)) throw error;
-    process.exitCode = 2;
     return { id, error: error.message };
   }
 }
 
-main().catch((error: unknown) => {
-  console.error(
-    JSON.stringify({ error: error instanceof Error ? error.message : String(error), usage: USAGE }, null, 2),
-  );
-  process.exitCode = 2;
-});
+if (import.meta.main)
+  process.exitCode = await answerCommand(process.argv.slice(2), {
+    input: process.stdin,
+    out: console.log,
+    err: console.error,
+  });

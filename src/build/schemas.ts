@@ -1,6 +1,7 @@
 /** JSON Schemas, generated from the same shapes that the checks and the answers use. */
 import { z } from "zod";
-import { batchQuestion, carShape, QUESTIONS } from "../engine/answers/questions.ts";
+import { batchQuestion, QUESTIONS } from "../engine/answers/questions.ts";
+import { carShape } from "../engine/answers/shapes/car.ts";
 import { vocabularyShape } from "../engine/ask/vocabulary.ts";
 import { graphDocument } from "../engine/graph/document.ts";
 import { FILE_KINDS, type FileKind } from "../engine/records/file-kinds.ts";

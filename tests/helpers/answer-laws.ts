@@ -26,9 +26,10 @@ const published = answerSchemas();
 const judges = new Map<string, Judge>();
 
 /** Asks one question of the table, holds its answer to every law, and returns it as a program would read it. */
-export function lawfulAnswer(knowledge: Knowledge, question: string, argument: string): AnyAnswer {
-  const { field, answer: shape } = QUESTIONS[question] as (typeof QUESTIONS)[string];
-  const ask = (): string => JSON.stringify(answerQuestion(knowledge, { question, [field]: argument }));
+export function lawfulAnswer(knowledge: Knowledge, asked: { question: string } & Record<string, unknown>): AnyAnswer {
+  const { question } = asked;
+  const { answer: shape } = QUESTIONS[question] as (typeof QUESTIONS)[string];
+  const ask = (): string => JSON.stringify(answerQuestion(knowledge, asked));
   const text = ask();
   expect(ask()).toBe(text);
   const answer: AnyAnswer = JSON.parse(text);

@@ -1,7 +1,10 @@
 /** The command line, started as people start it: one JSON document on stdout, errors as JSON on stderr and exit code 2. */
 import { spawn } from "node:child_process";
 import { resolve } from "node:path";
+import { Readable } from "node:stream";
 import { describe, expect, test } from "vitest";
+import { answerCommand } from "../../scripts/answer.ts";
+import { QUESTIONS } from "../../src/engine/answers/questions.ts";
 import { onDisk, spoiled, TINY } from "../helpers/tiny-folder.ts";
 
 interface Ran {
@@ -10,7 +13,23 @@ interface Ran {
   readonly err: string;
 }
 
-function answer(args: readonly string[], input = ""): Promise<Ran> {
+/** Inside this program: starting a hundred programs takes longer than all their answers. */
+async function answer(args: readonly string[], input = ""): Promise<Ran> {
+  const said = { out: "", err: "" };
+  const code = await answerCommand(args, {
+    input: Readable.from([input]),
+    out: (text) => {
+      said.out += `${text}\n`;
+    },
+    err: (text) => {
+      said.err += `${text}\n`;
+    },
+  });
+  return { code, ...said };
+}
+
+/** As people start it. */
+function started(args: readonly string[], input = ""): Promise<Ran> {
   return new Promise((done, fail) => {
     const child = spawn(process.execPath, [resolve("scripts/answer.ts"), ...args]);
     let [out, err] = ["", ""];
@@ -30,8 +49,15 @@ function expectRefused(ran: Ran, why: RegExp): void {
   expect([ran.code, ran.out]).toEqual([2, ""]);
   const { error, usage } = JSON.parse(ran.err) as { error: string; usage: string[] };
   expect(error).toMatch(why);
-  expect(usage[0]).toBe("answer QUESTION ARGUMENT [--data DIR]");
+  expect(usage[0]).toBe("answer QUESTION … [--data DIR]");
 }
+
+test("started by itself it says the same as inside a program", async () => {
+  const data = await onDisk(TINY);
+  const good: [string[], string] = [["--batch", "-", "--data", data], '{"id":"a","question":"part","part":"HT-101"}\n'];
+  for (const [args, input] of [good, [["part"], ""] as [string[], string]])
+    expect(await started(args, input)).toEqual(await answer(args, input));
+});
 
 describe("one question", () => {
   // question, argument in words, a piece of the answer
@@ -41,6 +67,17 @@ describe("one question", () => {
     ["component", ["hydraulic", "pump"], { component: { id: "pump" } }],
     ["neighbours", ["HT-201"], { node: { kind: "part" } }],
     ["search", ["long", "pump"], { verdict: "found" }],
+    ["applies", ["HY59-01", "--fact", "line=B; my=1959; plant=K", "--fact", "number=0500"], { verdict: "yes" }],
+    ["applies", ["--scope", "line=H", "--plate", "B9K0412"], { verdict: "no" }],
+    ["applies", ["HY59-01", "--fact", "line=B", "--fact", "my=1959,1960"], { verdict: "look first" }],
+    ["applies", ["--scope", "line=B; my=1957", "--fact", "line=B", "--fact", "my=..1957"], { verdict: "yes" }],
+    ["applies", ["--scope", "eq=PT; eq=WN", "--fact", "eq=PT", "--fact", "eq=WN"], { verdict: "yes" }],
+    ["car", ["--plate", "B9 K 0412"], { verdict: "known", conflict: undefined }],
+    ["next-question", ["--fact", "line=B", "--record", "HY59-01"], { verdict: "look first" }],
+    ["net-change", ["--from", "1958", "--plate", "B9K0412"], { verdict: "changed", to: 1959 }],
+    ["plate", ["B9", "K", "0412"], { verdict: "read" }],
+    ["built", ["pump", "--plate", "B9K0412"], { verdict: "known", parts: ["HT-102"] }],
+    ["compare-scopes", ["line=B", "line=H"], { verdict: "disjoint" }],
   ];
   test("of any kind is answered as JSON, and nothing else is said", async () => {
     const data = await onDisk(TINY);
@@ -60,14 +97,23 @@ describe("one question", () => {
   });
 });
 
+test("--help says what can be asked", async () => {
+  const ran = await answer(["--help"]);
+  expect([ran.code, ran.err]).toEqual([0, ""]);
+  for (const name of Object.keys(QUESTIONS)) expect(ran.out).toContain(`  ${name}: `);
+});
+
 describe("what cannot be answered", () => {
   // arguments, what is said
   const WRONG: [string[], RegExp][] = [
     [[], /^No question was asked\.$/],
-    [["--help"], /^No question was asked\.$/],
     [["recrod", "x"], /^There is no question 'recrod'\.$/],
     [["constructor", "x"], /^There is no question 'constructor'\.$/],
     [["part", "x", "--colour"], /Unknown option '--colour'/],
+    [["part", "x", "--from", "1971"], /^It takes no --from\.$/],
+    [["car", "words"], /^It takes no words, but was given 'words'\.$/],
+    [["car", "--fact", "my"], /^'my' is no fact\. Write trait=value\.$/],
+    [["car", "--fact", "my=1972", "--fact", "my=1973"], /^The fact 'my' is given twice\. /],
     [["part", "x", "--data"], /argument missing/],
     [["part", "x", "--data", "no-such-folder"], /^The data folder 'no-such-folder' cannot be read: /],
     [["part", "x", "--data", "package.json"], /^The data folder 'package\.json' cannot be read: /],
@@ -80,7 +126,10 @@ describe("what cannot be answered", () => {
   });
 
   test("a question without its argument", async () => {
-    expectRefused(await answer(["part", "--data", await onDisk(TINY)]), /^Question 'part' takes "part": a text/);
+    expectRefused(
+      await answer(["part", "--data", await onDisk(TINY)]),
+      /^Question 'part' takes "part"\. "part": a text/,
+    );
   });
 
   test("a data folder with errors: all of them are said, each with its file and line", async () => {
@@ -116,9 +165,9 @@ describe("a batch", () => {
     [
       '{"id":"x","question":"prat"}',
       "x",
-      "There is no question 'prat'. Questions are record, part, component, neighbours, search.",
+      `There is no question 'prat'. Questions are ${Object.keys(QUESTIONS).join(", ")}.`,
     ],
-    ['{"id":"x","question":"part"}', "x", "Question 'part' takes \"part\": a text. It was given undefined."],
+    ['{"id":"x","question":"part"}', "x", 'Question \'part\' takes "part". "part": a text. It was given undefined.'],
   ];
 
   test("every line is answered in turn, with the id of its question; empty lines are passed over", async () => {

@@ -4,12 +4,13 @@ import { into } from "../graph/neighbours.ts";
 import { address, nodeKey } from "../graph/node.ts";
 import type { Catalog, Caution, ChangeRecord } from "../records/catalog.ts";
 import { concerned } from "../records/concerned.ts";
-import { KINDS, VERDICTS } from "../records/shapes/change.ts";
 import { partsNamed, statementsOf } from "../records/statement.ts";
+import { KINDS, VERDICTS } from "../records/terms.ts";
 import { ALL, NONE } from "../scope/diagram.ts";
 import { nearest } from "../scope/nearest.ts";
 import { inOtherUnits } from "../settings/units.ts";
 import { answerBase, scopeWords } from "./answer.ts";
+import { findRecord } from "./find-record.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
 import { anchor, reasonFor, reasonForRecord, sayInterval, sayScope } from "./say.ts";
@@ -161,14 +162,6 @@ export function answerRecord(knowledge: Knowledge, typed: string): RecordAnswer 
     ],
     record,
   };
-}
-
-/** An id in any spelling: case, spaces and dashes are forgiven. */
-function findRecord(catalog: Catalog, typed: string): ChangeRecord | undefined {
-  const plain = (text: string): string => text.toUpperCase().replaceAll(/[\s–—-]/g, "");
-  return (
-    catalog.records.get(typed) ?? [...catalog.records.values()].find((record) => plain(record.id) === plain(typed))
-  );
 }
 
 /** Cancelled when no car that was built is left of its scope; several records may have ended it piece by piece. */

@@ -1,85 +1,213 @@
 /** Every question that can be asked, by name: what it takes, and who answers it. The command line and the batch read this table. */
+
 import { z } from "zod";
+import { type AppliesQuestion, answerApplies } from "./answer-applies.ts";
+import { answerBuilt } from "./answer-built.ts";
+import { answerCar } from "./answer-car.ts";
+import { answerCompareScopes } from "./answer-compare-scopes.ts";
 import { answerComponent, componentAnswer } from "./answer-component.ts";
 import { answerNeighbours, neighboursAnswer } from "./answer-neighbours.ts";
+import { answerNetChange } from "./answer-net-change.ts";
+import { answerNextQuestion } from "./answer-next-question.ts";
 import { answerPart, partAnswer } from "./answer-part.ts";
+import { answerPlate } from "./answer-plate.ts";
 import { answerRecord, recordAnswer } from "./answer-record.ts";
 import { answerSearch, searchAnswer } from "./answer-search.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { QuestionError } from "./question-error.ts";
+import { appliesAnswer } from "./shapes/applies.ts";
+import { builtAnswer } from "./shapes/built.ts";
+import { carShape } from "./shapes/car.ts";
+import { carAnswer } from "./shapes/car-answer.ts";
+import { compareScopesAnswer } from "./shapes/compare-scopes.ts";
+import { netChangeAnswer } from "./shapes/net-change.ts";
+import { nextQuestionAnswer } from "./shapes/next-question.ts";
+import { plateAnswer } from "./shapes/plate.ts";
 
 export interface Question {
-  /** The field of a batch question that holds the argument, and its name in the usage line. */
-  readonly field: string;
   readonly about: string;
+  /** What it takes, field by field; fields in `words` are given in this order on the command line. */
+  readonly takes: z.ZodType;
+  readonly words: readonly string[];
+  /** Fields that are options on the command line. */
+  readonly options: readonly string[];
+  readonly car: boolean;
   readonly answer: z.ZodType;
-  run(knowledge: Knowledge, argument: string): unknown;
+  run(knowledge: Knowledge, asked: unknown): unknown;
+}
+
+const text = z.string("a text").trim().min(1, "a text");
+const year = z.coerce.number("a year").int("a year");
+const car = carShape.default({});
+
+function question<S extends z.ZodType>(
+  about: string,
+  takes: S,
+  parts: { words?: readonly string[]; options?: readonly string[]; car?: boolean },
+  answer: z.ZodType,
+  run: (knowledge: Knowledge, asked: z.output<S>) => unknown,
+): Question {
+  return {
+    about,
+    takes,
+    words: parts.words ?? [],
+    options: parts.options ?? [],
+    car: parts.car ?? false,
+    answer,
+    run: (knowledge, asked) => run(knowledge, asked as z.output<S>),
+  };
 }
 
 export const QUESTIONS: Readonly<Record<string, Question>> = {
-  record: { field: "record", about: "a change record, whole", answer: recordAnswer, run: answerRecord },
-  part: { field: "part", about: "a part by number, in any spelling", answer: partAnswer, run: answerPart },
-  component: {
-    field: "component",
-    about: "a component by id, name or alias",
-    answer: componentAnswer,
-    run: answerComponent,
-  },
-  neighbours: {
-    field: "node",
-    about: "what stands around a record, part, component, system, line, year or bulletin in the graph",
-    answer: neighboursAnswer,
-    run: answerNeighbours,
-  },
-  search: {
-    field: "text",
-    about: "records, parts, components and bulletins for a question in words",
-    answer: searchAnswer,
-    run: answerSearch,
-  },
+  record: question(
+    "a change record, whole",
+    z.strictObject({ record: text }),
+    { words: ["record"] },
+    recordAnswer,
+    (knowledge, { record }) => answerRecord(knowledge, record),
+  ),
+  part: question(
+    "a part by number, in any spelling",
+    z.strictObject({ part: text }),
+    { words: ["part"] },
+    partAnswer,
+    (knowledge, { part }) => answerPart(knowledge, part),
+  ),
+  component: question(
+    "a component by id, name or alias",
+    z.strictObject({ component: text }),
+    { words: ["component"] },
+    componentAnswer,
+    (knowledge, { component }) => answerComponent(knowledge, component),
+  ),
+  neighbours: question(
+    "what stands around anything in the graph",
+    z.strictObject({ node: text }),
+    { words: ["node"] },
+    neighboursAnswer,
+    (knowledge, { node }) => answerNeighbours(knowledge, node),
+  ),
+  search: question(
+    "records, parts, components and bulletins for a question in words",
+    z.strictObject({ text }),
+    { words: ["text"] },
+    searchAnswer,
+    (knowledge, { text: words }) => answerSearch(knowledge, words),
+  ),
+  applies: question(
+    "whether a record, or a scope, applies to the car",
+    z
+      .strictObject({ record: text.optional(), scope: text.optional(), car })
+      .refine((it) => (it.record === undefined) !== (it.scope === undefined), "It takes either a record or a scope"),
+    { words: ["record"], options: ["scope"], car: true },
+    appliesAnswer,
+    (knowledge, asked: AppliesQuestion) => answerApplies(knowledge, asked),
+  ),
+  car: question(
+    "every record for the car: yes, no, or look first",
+    z.strictObject({ car }),
+    { car: true },
+    carAnswer,
+    answerCar,
+  ),
+  "next-question": question(
+    "what to look at next on the car",
+    z.strictObject({ car, record: text.optional() }),
+    { options: ["record"], car: true },
+    nextQuestionAnswer,
+    answerNextQuestion,
+  ),
+  "net-change": question(
+    "what changed on the car, all in all, against a model year",
+    z.strictObject({ car, from: year, to: year.optional() }),
+    { options: ["from", "to"], car: true },
+    netChangeAnswer,
+    answerNetChange,
+  ),
+  plate: question(
+    "what the number on a plate says",
+    z.strictObject({ plate: text }),
+    { words: ["plate"] },
+    plateAnswer,
+    (knowledge, { plate }) => answerPlate(knowledge, plate),
+  ),
+  built: question(
+    "which part the car was built with, in a place",
+    z.strictObject({ place: text, car }),
+    { words: ["place"], car: true },
+    builtAnswer,
+    answerBuilt,
+  ),
+  "compare-scopes": question(
+    "how two scopes lie to each other",
+    z.strictObject({ a: text, b: text }),
+    { words: ["a", "b"] },
+    compareScopesAnswer,
+    answerCompareScopes,
+  ),
 };
-
-/** A car, wherever a question takes one. */
-export const carShape = z
-  .strictObject({
-    plate: z.string().optional().describe("The number on the serial plate."),
-    facts: z
-      .record(
-        z.string(),
-        z.union([
-          z.string(),
-          z.number(),
-          z.boolean(),
-          z.array(z.union([z.string(), z.number(), z.boolean()])),
-          z.strictObject({
-            from: z.union([z.string(), z.number()]).optional(),
-            to: z.union([z.string(), z.number()]).optional(),
-          }),
-        ]),
-      )
-      .optional()
-      .describe("Trait to its value, to the values that are still possible, or to a range."),
-    fitted: z.array(z.string()).optional().describe("Part numbers known to be on the car today."),
-  })
-  .describe("What is known of a car.");
 
 /** One line of a batch: {"id": "…", "question": "part", "part": "12-3456"}. */
 export const batchQuestion = z
   .looseObject({ id: z.string().describe("Comes back with the answer."), question: z.string() })
   .describe("One line of a batch file.");
 
-export class QuestionError extends Error {}
-
-/** Answers one question given as an object, as a line of a batch is. Throws a QuestionError that says what was expected. */
+/**
+ * Answers one question given as an object, as a line of a batch is. The one argument of a question may also stand under the
+ * question's own name, and the fields of a car beside it. Throws a QuestionError that says what was expected.
+ */
 export function answerQuestion(knowledge: Knowledge, asked: { question: string } & Record<string, unknown>): unknown {
-  const question = Object.hasOwn(QUESTIONS, asked.question) ? QUESTIONS[asked.question] : undefined;
-  if (!question)
-    throw new QuestionError(
-      `There is no question '${asked.question}'. Questions are ${Object.keys(QUESTIONS).join(", ")}.`,
-    );
-  const argument = asked[question.field];
-  if (typeof argument !== "string" || argument.trim() === "")
-    throw new QuestionError(
-      `Question '${asked.question}' takes "${question.field}": a text. It was given ${JSON.stringify(argument)}.`,
-    );
-  return question.run(knowledge, argument);
+  const { id: _, question: name, ...given } = asked;
+  const found = Object.hasOwn(QUESTIONS, name) ? QUESTIONS[name] : undefined;
+  if (!found)
+    throw new QuestionError(`There is no question '${name}'. Questions are ${Object.keys(QUESTIONS).join(", ")}.`);
+  const fields = gathered(name, found, given);
+  const read = found.takes.safeParse(fields);
+  if (read.success) return found.run(knowledge, read.data);
+  throw new QuestionError(
+    `Question '${name}' takes ${inQuotes(fieldsOf(found))}. ${read.error.issues.map((issue) => sayIssue(issue, fields)).join(" ")}`,
+  );
+}
+
+function sayIssue(issue: z.core.$ZodIssue, given: unknown): string {
+  if (issue.code === "unrecognized_keys") {
+    const within = issue.path.length === 0 ? "" : ` in ${inQuotes([issue.path.join(".")])}`;
+    return `${inQuotes(issue.keys)} is not understood${within}${issue.path.length === 0 ? "" : `, which takes ${inQuotes(Object.keys(carShape.shape))}`}.`;
+  }
+  if (issue.path.length === 0) return `${issue.message}.`;
+  const value = issue.path.reduce<unknown>((at, key) => (at as Record<PropertyKey, unknown> | undefined)?.[key], given);
+  return `${inQuotes([issue.path.join(".")])}: ${issue.message}. It was given ${JSON.stringify(value)}.`;
+}
+
+function inQuotes(names: readonly string[]): string {
+  return names.map((name) => `"${name}"`).join(", ");
+}
+
+/** The names of everything that a question takes. */
+function fieldsOf(question: Question): string[] {
+  return [...question.words, ...question.options, ...(question.car ? ["car"] : [])];
+}
+
+function gathered(name: string, question: Question, given: Record<string, unknown>): Record<string, unknown> {
+  const fields = { ...given };
+  const [word] = question.words;
+  if (word !== undefined && word !== name && !(word in fields) && name in fields) {
+    fields[word] = fields[name];
+    delete fields[name];
+  }
+  if (question.car && !("car" in fields)) {
+    const loose = Object.keys(carShape.shape).filter((key) => key in fields);
+    if (loose.length > 0) fields.car = Object.fromEntries(loose.map((key) => [key, fields[key]]));
+    for (const key of loose) delete fields[key];
+  }
+  return fields;
+}
+
+/** What a question takes, for a usage line. */
+export function usage(question: Question): string {
+  const parts = [
+    ...question.words.map((word) => word.toUpperCase()),
+    ...question.options.map((option) => `--${option} ${option.toUpperCase()}`),
+  ];
+  return [...parts, ...(question.car ? ["a car"] : [])].join(", ") || "nothing";
 }

@@ -1,6 +1,6 @@
 /** The graph as it is published: one JSON document, its shape described field by field. */
 import { z } from "zod";
-import { VERDICTS } from "../records/shapes/change.ts";
+import { VERDICTS } from "../records/terms.ts";
 import type { Graph } from "./build-graph.ts";
 import { NODE_KINDS } from "./node.ts";
 import { RELATIONS, type Relation } from "./relation.ts";

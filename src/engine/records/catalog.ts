@@ -3,13 +3,14 @@ import type { CarSet } from "../scope/diagram.ts";
 import type { Scope } from "../scope/scope.ts";
 import type { Space } from "../scope/space.ts";
 import type { BulletinFile } from "./shapes/bulletin.ts";
-import type { ChangeFile, KINDS } from "./shapes/change.ts";
+import type { ChangeFile } from "./shapes/change.ts";
 import type { CautionsFile } from "./shapes/components.ts";
 import type { MakerFile } from "./shapes/maker.ts";
 import type { PartsFile } from "./shapes/parts.ts";
 import type { PlatesFile } from "./shapes/vehicles.ts";
 import type { MovedFile, WordsFile } from "./shapes/words.ts";
 import type { Statement } from "./statement.ts";
+import type { KINDS } from "./terms.ts";
 
 export type Kind = (typeof KINDS)[number];
 

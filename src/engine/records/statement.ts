@@ -1,6 +1,6 @@
 /** What a change record states. Each statement knows its record and its number there, so that every answer can cite it. */
 import type { Scope } from "../scope/scope.ts";
-import type { VERDICTS } from "./shapes/change.ts";
+import type { VERDICTS } from "./terms.ts";
 
 export type StandInVerdict = (typeof VERDICTS)[number];
 

@@ -34,9 +34,7 @@ export function decidingTraits(space: Space, cars: CarSet, scope: CarSet): numbe
 /** The traits in which one car inside and one outside differ, though they look alike in the chosen ones. */
 function differingPair(space: Space, inside: CarSet, outside: CarSet, chosen: readonly number[]): number[] | undefined {
   const { sets } = space;
-  const others = new Set(space.traits.keys());
-  for (const trait of chosen) others.delete(trait);
-  const alike = pick(sets.and(sets.forget(inside, others), sets.forget(outside, others)));
+  const alike = pick(sets.and(sets.keep(inside, chosen), sets.keep(outside, chosen)));
   if (!alike) return undefined;
   // A chosen trait that neither side asks for is given one value for both, or the two might differ in it after all.
   const same = fix(sets, new Map(chosen.map((trait) => [trait, alike.get(trait) ?? span(space.trait(trait))[0]])));

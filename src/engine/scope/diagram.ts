@@ -17,7 +17,7 @@
  * Source: R. E. Bryant, "Graph-Based Algorithms for Boolean Function Manipulation", IEEE Trans. Computers C-35 (1986);
  * pieces of a domain in place of single bits are ours.
  */
-import { includes, type Ranges, ranges } from "./ranges.ts";
+import { type Ranges, ranges } from "./ranges.ts";
 
 /** Asks for one trait. `starts[i]` is the first value of piece i; the piece ends where the next one starts. */
 export interface Branch {
@@ -45,12 +45,10 @@ type Join = "and" | "or" | "minus";
 /** Makes and joins sets over traits numbered 0, 1, 2 …; `span(trait)` gives the first and last value of each. */
 export class CarSets {
   readonly #span: (trait: number) => readonly [number, number];
-  readonly #made = new Map<string, Branch>();
-  readonly #joined: Record<Join, Map<number, CarSet>> = {
-    and: new Map(),
-    or: new Map(),
-    minus: new Map(),
-  };
+  readonly #made = new MadeBranches();
+  readonly #joined: Record<Join, Joined> = { and: new Joined(), or: new Joined(), minus: new Joined() };
+
+  readonly #traitsOf = new Map<CarSet, ReadonlySet<number>>();
 
   constructor(span: (trait: number) => readonly [number, number]) {
     this.#span = span;
@@ -59,17 +57,16 @@ export class CarSets {
   /** The cars whose trait has one of these values. */
   where(trait: number, values: Ranges): CarSet {
     const [lo, hi] = this.#span(trait);
-    const starts = new Set<number>([lo]);
+    const pieces = new Pieces();
+    let start = lo;
     for (const [from, to] of values) {
-      if (from > lo && from <= hi) starts.add(from);
-      if (to >= lo && to < hi) starts.add(to + 1);
+      if (to < start || from > hi) continue;
+      if (from > start) pieces.add(start, NONE);
+      pieces.add(Math.max(from, start), ALL);
+      start = to + 1;
     }
-    const sorted = [...starts].sort((a, b) => a - b);
-    return this.#branch(
-      trait,
-      sorted,
-      sorted.map((start) => (includes(values, start) ? ALL : NONE)),
-    );
+    if (start <= hi) pieces.add(start, NONE);
+    return this.#branch(trait, pieces);
   }
 
   and(a: CarSet, b: CarSet): CarSet {
@@ -90,19 +87,58 @@ export class CarSets {
 
   /** What is left of the set when these traits are no longer looked at: a car is in if some value of them puts it in. */
   forget(set: CarSet, traits: ReadonlySet<number>): CarSet {
+    return this.#project(set, (trait) => !traits.has(trait), Number.POSITIVE_INFINITY);
+  }
+
+  /** The same, naming the traits that are still looked at. */
+  keep(set: CarSet, traits: readonly number[]): CarSet {
+    return this.#project(set, (trait) => traits.includes(trait), Math.max(...traits));
+  }
+
+  #project(set: CarSet, kept: (trait: number) => boolean, last: number): CarSet {
     const seen = new Map<number, CarSet>();
     const walk = (at: CarSet): CarSet => {
       if (!isBranch(at)) return at;
+      // Some car follows from every branch, and nobody looks at what it is.
+      if (at.trait > last) return ALL;
       const known = seen.get(at.id);
       if (known) return known;
-      const next = at.next.map(walk);
-      const result = traits.has(at.trait)
-        ? next.reduce((a, b) => this.or(a, b), NONE as CarSet)
-        : this.#branch(at.trait, at.starts, next);
+      let result: CarSet = NONE;
+      if (kept(at.trait)) {
+        const pieces = new Pieces();
+        at.next.forEach((next, i) => {
+          pieces.add(at.starts[i] as number, walk(next));
+        });
+        result = this.#branch(at.trait, pieces);
+      } else
+        for (const next of at.next) {
+          result = this.or(result, walk(next));
+          if (result === ALL) break;
+        }
       seen.set(at.id, result);
       return result;
     };
     return walk(set);
+  }
+
+  /** The branches of a set that ask for this trait, and whether some of its cars are in whatever the trait is. */
+  asking(set: CarSet, trait: number): { branches: Branch[]; unasked: boolean } {
+    const branches: Branch[] = [];
+    const seen = new Set<number>();
+    let unasked = false;
+    const walk = (at: CarSet): void => {
+      if (at === NONE) return;
+      if (!isBranch(at) || at.trait > trait) {
+        unasked = true;
+        return;
+      }
+      if (seen.has(at.id)) return;
+      seen.add(at.id);
+      if (at.trait === trait) branches.push(at);
+      else for (const next of at.next) walk(next);
+    };
+    walk(set);
+    return { branches, unasked };
   }
 
   /** The values that the trait takes somewhere in the set. */
@@ -126,17 +162,16 @@ export class CarSets {
     return ranges(found);
   }
 
-  /** Every value at which the set begins to go on differently with this trait, somewhere in it. */
-  startsOf(set: CarSet, trait: number): Set<number> {
+  /** The traits that it depends on whether a car is in the set. */
+  traitsOf(set: CarSet): ReadonlySet<number> {
+    const known = this.#traitsOf.get(set);
+    if (known) return known;
     const found = new Set<number>();
-    const seen = new Set<number>();
-    const walk = (at: CarSet): void => {
-      if (!isBranch(at) || at.trait > trait || seen.has(at.id)) return;
-      seen.add(at.id);
-      if (at.trait === trait) for (const start of at.starts) found.add(start);
-      else for (const next of at.next) walk(next);
-    };
-    walk(set);
+    if (isBranch(set)) {
+      found.add(set.trait);
+      for (const next of set.next) for (const trait of this.traitsOf(next)) found.add(trait);
+    }
+    this.#traitsOf.set(set, found);
     return found;
   }
 
@@ -157,44 +192,145 @@ export class CarSets {
   #join(join: Join, a: CarSet, b: CarSet): CarSet {
     const settled = settle(join, a, b);
     if (settled) return settled;
-    const key = a.id * 2 ** 26 + b.id;
-    const known = this.#joined[join].get(key);
+    // In these two the order does not matter.
+    if (join !== "minus" && a.id > b.id) return this.#joinOnce(join, b, a);
+    return this.#joinOnce(join, a, b);
+  }
+
+  #joinOnce(join: Join, a: CarSet, b: CarSet): CarSet {
+    const known = this.#joined[join].get(a, b);
     if (known) return known;
     const trait = Math.min(a.trait, b.trait);
     const left = isBranch(a) && a.trait === trait ? a : undefined;
     const right = isBranch(b) && b.trait === trait ? b : undefined;
-    const starts: number[] = [];
-    const next: CarSet[] = [];
+    const pieces = new Pieces();
     let i = 0;
     let j = 0;
-    let start = this.#span(trait)[0];
+    let start = (left ?? (right as Branch)).starts[0] as number;
     while (start !== Number.POSITIVE_INFINITY) {
-      starts.push(start);
-      next.push(this.#join(join, left ? (left.next[i] as CarSet) : a, right ? (right.next[j] as CarSet) : b));
-      const leftEnd = left?.starts[i + 1] ?? Number.POSITIVE_INFINITY;
-      const rightEnd = right?.starts[j + 1] ?? Number.POSITIVE_INFINITY;
+      pieces.add(start, this.#join(join, left ? (left.next[i] as CarSet) : a, right ? (right.next[j] as CarSet) : b));
+      const leftEnd = left && i + 1 < left.starts.length ? (left.starts[i + 1] as number) : Number.POSITIVE_INFINITY;
+      const rightEnd =
+        right && j + 1 < right.starts.length ? (right.starts[j + 1] as number) : Number.POSITIVE_INFINITY;
       start = Math.min(leftEnd, rightEnd);
       if (leftEnd === start) i++;
       if (rightEnd === start) j++;
     }
-    const result = this.#branch(trait, starts, next);
-    this.#joined[join].set(key, result);
+    const result = this.#branch(trait, pieces);
+    this.#joined[join].set(a, b, result);
     return result;
   }
 
-  /** The one branch with this meaning: touching pieces that go on alike are one, and a branch with one piece is none. */
-  #branch(trait: number, starts: readonly number[], next: readonly CarSet[]): CarSet {
-    const keep = next.map((_, i) => i).filter((i) => i === 0 || next[i] !== next[i - 1]);
-    if (keep.length === 1) return next[0] as CarSet;
-    const shortStarts = keep.map((i) => starts[i] as number);
-    const shortNext = keep.map((i) => next[i] as CarSet);
-    const key = `${trait}:${shortStarts.join()}:${shortNext.map((set) => set.id).join()}`;
-    const known = this.#made.get(key);
-    if (known) return known;
-    const made = { id: this.#made.size + 2, trait, starts: shortStarts, next: shortNext };
-    this.#made.set(key, made);
+  /** The one branch with this meaning; a branch with one piece is none. */
+  #branch(trait: number, { starts, next }: Pieces): CarSet {
+    return next.length === 1 ? (next[0] as CarSet) : this.#made.branch(trait, starts, next);
+  }
+}
+
+/** Pieces of a domain in the making: touching pieces that go on alike are one. */
+class Pieces {
+  readonly starts: number[] = [];
+  readonly next: CarSet[] = [];
+
+  add(start: number, next: CarSet): void {
+    if (this.next.length > 0 && this.next[this.next.length - 1] === next) return;
+    this.starts.push(start);
+    this.next.push(next);
+  }
+}
+
+/** Every branch once. A table of their numbers, each as near as can be to the place that its hash gives; half of it stays free. */
+class MadeBranches {
+  readonly #branches: Branch[] = [];
+  readonly #hashes: number[] = [];
+  #table = new Int32Array(1024).fill(-1);
+
+  branch(trait: number, starts: readonly number[], next: readonly CarSet[]): Branch {
+    let hash = trait;
+    for (let i = 0; i < next.length; i++) {
+      hash = Math.imul(hash ^ (starts[i] as number), 0x9e3779b1);
+      hash = Math.imul((hash ^ (hash >>> 15)) + (next[i] as CarSet).id, 0x85ebca77);
+    }
+    hash ^= hash >>> 13;
+    const mask = this.#table.length - 1;
+    let place = hash & mask;
+    for (; (this.#table[place] as number) >= 0; place = (place + 1) & mask) {
+      const number = this.#table[place] as number;
+      if (this.#hashes[number] === hash && isAlike(this.#branches[number] as Branch, trait, starts, next))
+        return this.#branches[number] as Branch;
+    }
+    // Copies, as lists that grew keep room for more.
+    const made = { id: this.#branches.length + 2, trait, starts: starts.slice(), next: next.slice() };
+    this.#table[place] = this.#branches.push(made) - 1;
+    this.#hashes.push(hash);
+    if (this.#branches.length * 2 > this.#table.length) this.#grow();
     return made;
   }
+
+  #grow(): void {
+    const table = new Int32Array(this.#table.length * 2).fill(-1);
+    const mask = table.length - 1;
+    this.#hashes.forEach((hash, number) => {
+      let place = hash & mask;
+      while ((table[place] as number) >= 0) place = (place + 1) & mask;
+      table[place] = number;
+    });
+    this.#table = table;
+  }
+}
+
+function isAlike(branch: Branch, trait: number, starts: readonly number[], next: readonly CarSet[]): boolean {
+  if (branch.trait !== trait || branch.next.length !== next.length) return false;
+  for (let i = 0; i < next.length; i++) if (branch.next[i] !== next[i] || branch.starts[i] !== starts[i]) return false;
+  return true;
+}
+
+const FEWEST_JOINED = 2 ** 10;
+const MOST_JOINED = 2 ** 18;
+
+/**
+ * What joins came to. Each pair has one place, and a later pair takes it from an earlier one: what is forgotten is worked
+ * out again, to the same object, and a page that stays open for long does not fill up.
+ */
+class Joined {
+  #a = new Int32Array(FEWEST_JOINED);
+  #b = new Int32Array(FEWEST_JOINED);
+  #results: CarSet[] = new Array(FEWEST_JOINED).fill(NONE);
+  #written = 0;
+
+  get(a: CarSet, b: CarSet): CarSet | undefined {
+    const place = placeOf(a.id, b.id, this.#a.length);
+    return this.#a[place] === a.id && this.#b[place] === b.id ? this.#results[place] : undefined;
+  }
+
+  set(a: CarSet, b: CarSet, result: CarSet): void {
+    if (++this.#written > this.#a.length && this.#a.length < MOST_JOINED) this.#grow();
+    this.#put(a.id, b.id, result);
+  }
+
+  #put(a: number, b: number, result: CarSet): void {
+    const place = placeOf(a, b, this.#a.length);
+    this.#a[place] = a;
+    this.#b[place] = b;
+    this.#results[place] = result;
+  }
+
+  #grow(): void {
+    const [as, bs, results] = [this.#a, this.#b, this.#results];
+    this.#a = new Int32Array(as.length * 4);
+    this.#b = new Int32Array(as.length * 4);
+    this.#results = new Array(as.length * 4).fill(NONE);
+    this.#written = 0;
+    // No pair of branches has the number 0 twice: such places are free.
+    as.forEach((a, i) => {
+      if (a !== 0 || bs[i] !== 0) this.#put(a, bs[i] as number, results[i] as CarSet);
+    });
+  }
+}
+
+function placeOf(a: number, b: number, size: number): number {
+  const hash = Math.imul(Math.imul(a, 0x9e3779b1) ^ b, 0x85ebca77);
+  return (hash ^ (hash >>> 15)) & (size - 1);
 }
 
 function settle(join: Join, a: CarSet, b: CarSet): CarSet | undefined {

@@ -4,7 +4,7 @@
  * the least effort, then the one that people ask for first. Values that lead to the same are one answer.
  */
 import { type Applies, applies } from "./applies.ts";
-import { count } from "./count.ts";
+import { count, countBy } from "./count.ts";
 import { decidingTraits } from "./deciding.ts";
 import { type CarSet, NONE } from "./diagram.ts";
 import { type Ranges, ranges } from "./ranges.ts";
@@ -28,11 +28,11 @@ export function nextLook(space: Space, cars: CarSet, scope: CarSet): NextLook | 
   if (applies(space.sets, cars, scope) !== "look first") return undefined;
   const deciding = decidingTraits(space, cars, scope);
   const all = count(space, cars);
+  const sides = { cars, inside: space.sets.and(cars, scope), outside: space.sets.minus(cars, scope) };
   const ranked = deciding
     .map((trait) => {
-      const pieces = piecesBy(space, cars, scope, trait);
-      const left = pieces.reduce((sum, piece) => sum + (count(space, piece.cars) / all) ** 2, 0);
-      return { trait, pieces, left };
+      const pieces = piecesBy(space, sides, trait);
+      return { trait, pieces, left: pieces.reduce((sum, piece) => sum + (piece.left / all) ** 2, 0) };
     })
     .sort(
       (a, b) =>
@@ -48,39 +48,51 @@ function nearly(a: number, b: number): number {
   return Math.abs(a - b) < 1e-9 ? 0 : a - b;
 }
 
-interface Piece extends Outcome {
+/** What is possible, and what of it is inside and outside the scope. */
+interface Sides {
   readonly cars: CarSet;
+  readonly inside: CarSet;
+  readonly outside: CarSet;
 }
 
-/** The possible values of a trait, those with the same consequence together, and what each would mean. */
-function piecesBy(space: Space, cars: CarSet, scope: CarSet, trait: number): Piece[] {
-  const { sets } = space;
-  const only = new Set([trait]);
-  const byMeaning = new Map<string, { values: [number, number][]; cars: CarSet; verdict: Applies }>();
-  for (const [from, to] of cutAlike(space, cars, scope, trait)) {
-    const here = sets.and(cars, space.where(trait, [[from, to]]));
-    if (here === NONE) continue;
-    const verdict = applies(sets, here, scope);
-    const rest = [sets.forget(sets.and(here, scope), only).id, sets.forget(sets.minus(here, scope), only).id];
-    // Two values mean the same when they give the same verdict, or leave the same cars in doubt.
-    const key = verdict === "look first" ? `${verdict} ${rest.join()}` : verdict;
-    const same = byMeaning.get(key);
-    if (same) {
-      same.values.push([from, to]);
-      same.cars = sets.or(same.cars, here);
-    } else byMeaning.set(key, { values: [[from, to]], cars: here, verdict });
-  }
-  return [...byMeaning.values()].map((piece) => ({ ...piece, values: ranges(piece.values) }));
+interface Piece extends Outcome {
+  /** How many cars it leaves. */
+  readonly left: number;
 }
 
-/** The domain of a trait cut where either set changes with it; inside a piece all values are alike to both. */
-function cutAlike(space: Space, cars: CarSet, scope: CarSet, trait: number): [number, number][] {
-  const cuts = new Set<number>();
-  for (const set of [cars, scope]) for (const start of space.sets.startsOf(set, trait)) cuts.add(start);
-  const possible = space.sets.valuesOf(cars, trait);
-  const [lo, hi] = [possible[0]?.[0] ?? 0, possible.at(-1)?.[1] ?? -1];
-  const starts = [...new Set([lo, ...possible.map(([from]) => from), ...possible.map(([, to]) => to + 1), ...cuts])]
-    .filter((start) => start >= lo && start <= hi)
-    .sort((a, b) => a - b);
-  return starts.map((start, i) => [start, (starts[i + 1] ?? hi + 1) - 1]);
+/**
+ * The possible values of a trait, those with the same consequence together, and what each would mean.
+ *
+ * Two values mean the same when they give the same verdict, or leave the same cars in doubt. As equal sets are the same
+ * object, they leave the same cars exactly when every branch that asks for the trait sends both the same way.
+ */
+function piecesBy(space: Space, { cars, inside, outside }: Sides, trait: number): Piece[] {
+  const [yes, no] = [space.sets.asking(inside, trait), space.sets.asking(outside, trait)];
+  const branches = [...yes.branches, ...no.branches];
+  const [first, last] = space.span(trait);
+  const starts = [...new Set([first, ...branches.flatMap((branch) => branch.starts)])].sort((a, b) => a - b);
+  const places = branches.map(() => 0);
+  const byMeaning = new Map<string, { verdict: Applies; values: [number, number][] }>();
+  starts.forEach((start, piece) => {
+    const next = branches.map((branch, i) => {
+      if (branch.starts[(places[i] as number) + 1] === start) places[i] = (places[i] as number) + 1;
+      return branch.next[places[i] as number] as CarSet;
+    });
+    const some = yes.unasked || next.slice(0, yes.branches.length).some((set) => set !== NONE);
+    const others = no.unasked || next.slice(yes.branches.length).some((set) => set !== NONE);
+    if (!some && !others) return;
+    const verdict = !others ? "yes" : !some ? "no" : "look first";
+    const key = verdict === "look first" ? next.map((set) => set.id).join() : verdict;
+    const same = byMeaning.get(key) ?? { verdict, values: [] };
+    byMeaning.set(key, same);
+    same.values.push([start, (starts[piece + 1] ?? last + 1) - 1]);
+  });
+  const pieces = [...byMeaning.values()].map(({ verdict, values }) => ({ verdict, values: ranges(values) }));
+  const left = countBy(
+    space,
+    cars,
+    trait,
+    pieces.map(({ values }) => values),
+  );
+  return pieces.map((piece, i) => ({ ...piece, left: left[i] as number }));
 }

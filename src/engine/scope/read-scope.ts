@@ -216,7 +216,7 @@ function each<T>(values: Word, slip: Slip, read: (value: Word) => T | undefined)
 }
 
 /** The cars that one clause holds for. */
-function carsOf(space: Space, clause: Clause): CarSet {
+export function carsOf(space: Space, clause: Clause): CarSet {
   if (clause.type === "values") return space.where(clause.trait, clause.values);
   if (clause.type === "flags") {
     const any = space.any(clause.traits.map((trait) => space.where(trait, [[1, 1]])));

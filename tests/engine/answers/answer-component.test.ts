@@ -21,7 +21,7 @@ const NAMES: [string, string][] = [
   ["pump gasket", "gasket"],
 ];
 test.each(NAMES)("'%s' is component %s", (typed, id) => {
-  expect(lawfulAnswer(knowledge, "component", typed)).toMatchObject({ component: { id } });
+  expect(lawfulAnswer(knowledge, { question: "component", component: typed })).toMatchObject({ component: { id } });
 });
 
 // typed, what is asked back, what may be meant
@@ -66,7 +66,7 @@ describe("what is on record about a component", () => {
   });
 
   test("a component that no record is about is on record, and nothing is claimed of it", () => {
-    expect(lawfulAnswer(knowledge, "component", "lift")).toMatchObject({
+    expect(lawfulAnswer(knowledge, { question: "component", component: "lift" })).toMatchObject({
       verdict: "on record",
       because: [],
       component: { records: [], parts: [], marks: [] },

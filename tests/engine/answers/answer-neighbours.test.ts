@@ -22,7 +22,9 @@ const NODES: [string, string][] = [
   ["Pumps", "bulletin TB-1"],
 ];
 test.each(NODES)("'%s' is %s", (typed, node) => {
-  const answer = lawfulAnswer(knowledge, "neighbours", typed) as ReturnType<typeof answerNeighbours>;
+  const answer = lawfulAnswer(knowledge, { question: "neighbours", node: typed }) as ReturnType<
+    typeof answerNeighbours
+  >;
   expect(`${answer.node?.kind} ${answer.node?.id}`).toBe(node);
 });
 

@@ -14,7 +14,7 @@ const view = (from: Knowledge, number: string): PartView => {
 describe("which part is meant", () => {
   test("a spelling that means one part is answered at once", () => {
     for (const typed of ["HT-102", "ht102", "HT 1O2", "  HT–I02"])
-      expect(lawfulAnswer(knowledge, "part", typed)).toMatchObject({
+      expect(lawfulAnswer(knowledge, { question: "part", part: typed })).toMatchObject({
         verdict: "on record",
         part: { number: "HT-102" },
       });
@@ -43,7 +43,7 @@ describe("which part is meant", () => {
     ["HT-099", "not on record", "'HT-099' is no longer used: never delivered", []],
   ];
   test.each(ASKED_BACK)("'%s': %s", (typed, verdict, what, options) => {
-    expect(lawfulAnswer(knowledge, "part", typed)).toEqual({
+    expect(lawfulAnswer(knowledge, { question: "part", part: typed })).toEqual({
       question: "part",
       verdict,
       because: [],
@@ -53,7 +53,7 @@ describe("which part is meant", () => {
 
   test("where several are spelt so, all of them are named", () => {
     const twins = tinyKnowledge({ "parts/gasket.yaml": ["parts:", "parts:\n  - { number: H-T102, name: odd one }"] });
-    expect(lawfulAnswer(twins, "part", "ht102")).toMatchObject({
+    expect(lawfulAnswer(twins, { question: "part", part: "ht102" })).toMatchObject({
       verdict: "several",
       ask: { options: ["H-T102", "HT-102"] },
     });
@@ -144,7 +144,7 @@ describe("what is on record about a part", () => {
 
   test("a part that no record names is on record as a part, and nothing is claimed of it", () => {
     const lonely = tinyKnowledge({ "parts/gasket.yaml": ["parts:", "parts:\n  - { number: HT-299, name: spare }"] });
-    const answer = lawfulAnswer(lonely, "part", "HT-299");
+    const answer = lawfulAnswer(lonely, { question: "part", part: "HT-299" });
     expect(answer).toMatchObject({ verdict: "on record", because: [], part: { origin: "not built in on record" } });
   });
 });

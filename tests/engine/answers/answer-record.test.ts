@@ -21,7 +21,7 @@ const SPELLINGS: [string, string][] = [
   ["hy5901", "HY59-01"],
 ];
 test.each(SPELLINGS)("'%s' is record %s", (typed, id) => {
-  expect(lawfulAnswer(knowledge, "record", typed)).toMatchObject({ record: { id } });
+  expect(lawfulAnswer(knowledge, { question: "record", record: typed })).toMatchObject({ record: { id } });
 });
 
 // typed, what is asked back, what may be meant
@@ -66,12 +66,12 @@ describe("whether a record still counts", () => {
     ["its own withdrawal", "withdrawn", { [FRAME]: ["issued:", "withdrawn: A slip.\nissued:"] }],
   ];
   test.each(ENDINGS)("ended by %s it is %s", (_, verdict, spoil) => {
-    const answer = lawfulAnswer(tinyKnowledge(spoil), "record", "FR58-01");
+    const answer = lawfulAnswer(tinyKnowledge(spoil), { question: "record", record: "FR58-01" });
     expect(answer.verdict).toBe(verdict);
   });
 
   test("what ended it carries the answer, and is named with its scope", () => {
-    const answer = lawfulAnswer(knowledge, "record", "FR58-01");
+    const answer = lawfulAnswer(knowledge, { question: "record", record: "FR58-01" });
     expect(answer.because.map(({ record }) => record)).toEqual(["FR58-01", "HY59-01"]);
     expect(view(knowledge, "FR58-01").cancelledBy).toEqual([
       {

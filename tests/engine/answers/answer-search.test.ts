@@ -13,7 +13,7 @@ const knowledge = tinyKnowledge({
   "changes/1960/SE60-04.md": record("SE60-04", "1959-01-01", `scope: my=1960\n${TRAP}`),
 });
 const ask = (question: string): ReturnType<typeof answerSearch> =>
-  lawfulAnswer(knowledge, "search", question) as unknown as ReturnType<typeof answerSearch>;
+  lawfulAnswer(knowledge, { question: "search", text: question }) as unknown as ReturnType<typeof answerSearch>;
 const found = (question: string): string[] => ask(question).results.map(({ id }) => id);
 
 describe("chips alone", () => {

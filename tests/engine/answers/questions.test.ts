@@ -1,19 +1,16 @@
 import { describe, expect, test } from "vitest";
 import type { SearchAnswer } from "../../../src/engine/answers/answer-search.ts";
-import {
-  answerQuestion,
-  batchQuestion,
-  carShape,
-  QUESTIONS,
-  QuestionError,
-} from "../../../src/engine/answers/questions.ts";
+import { QuestionError } from "../../../src/engine/answers/question-error.ts";
+import { answerQuestion, batchQuestion, QUESTIONS, usage } from "../../../src/engine/answers/questions.ts";
+import { carShape } from "../../../src/engine/answers/shapes/car.ts";
 import { type AnyAnswer, lawfulAnswer } from "../../helpers/answer-laws.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
 
 describe("every answer of the data folder keeps the laws", async () => {
   const knowledge = await demoKnowledge();
   const { catalog, graph } = knowledge;
-  const ask = (question: string, argument: string): AnyAnswer => lawfulAnswer(knowledge, question, argument);
+  const ask = (question: string, argument: string): AnyAnswer =>
+    lawfulAnswer(knowledge, { question, [question]: argument });
 
   test("about every record", () => {
     for (const id of catalog.records.keys()) {
@@ -110,12 +107,24 @@ describe("a question as an object", async () => {
     [{ question: "recrod" }, /^There is no question 'recrod'\. Questions are record, part, component, /],
     [{ question: "constructor" }, /^There is no question 'constructor'/],
     [{ question: "" }, /^There is no question ''/],
-    [{ question: "part" }, /^Question 'part' takes "part": a text\. It was given undefined\.$/],
+    [{ question: "part" }, /^Question 'part' takes "part"\. "part": a text\. It was given undefined\.$/],
     [{ question: "part", part: 7 }, /It was given 7\.$/],
     [{ question: "part", part: null }, /It was given null\.$/],
     [{ question: "part", part: "  " }, /It was given " {2}"\.$/],
     [{ question: "part", record: "x" }, /takes "part"/],
-    [{ question: "neighbours", neighbours: "x" }, /^Question 'neighbours' takes "node"/],
+    [{ question: "part", part: "x", record: "y" }, /^Question 'part' takes "part"\. "record" is not understood\.$/],
+    [{ question: "neighbours", nodes: "x" }, /^Question 'neighbours' takes "node"/],
+    [{ question: "applies" }, /takes "record", "scope", "car"\. It takes either a record or a scope\.$/],
+    [{ question: "applies", record: "x", scope: "all" }, /It takes either a record or a scope\.$/],
+    [
+      { question: "applies", record: "x", car: { line: "Y" } },
+      /"line" is not understood in "car", which takes "plate", "facts"/,
+    ],
+    [{ question: "car", car: "Y" }, /"car": .*\. It was given "Y"\.$/],
+    [{ question: "car", facts: { line: null } }, /"car\.facts\.line": .*It was given null\.$/],
+    [{ question: "net-change" }, /"from": a year\. It was given undefined\.$/],
+    [{ question: "net-change", from: "soon" }, /"from": a year\. It was given "soon"\.$/],
+    [{ question: "compare-scopes", a: "all" }, /"b": a text\. It was given undefined\.$/],
     [{ question: "search", text: ["x"] }, /^Question 'search' takes "text"/],
   ];
   test.each(WRONG)("%j is refused, and what is expected is said", (asked, message) => {
@@ -125,7 +134,10 @@ describe("a question as an object", async () => {
   });
 
   test("every question of the table says what it is about and what it takes", () => {
-    for (const { about, field } of Object.values(QUESTIONS)) expect([about, field]).not.toContain("");
+    for (const [name, question] of Object.entries(QUESTIONS)) {
+      expect(question.about).not.toBe("");
+      expect([name, usage(question)]).not.toEqual([name, "nothing"]);
+    }
   });
 });
 

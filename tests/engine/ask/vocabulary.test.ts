@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { vocabularyOf, vocabularyShape } from "../../../src/engine/ask/vocabulary.ts";
-import { KINDS } from "../../../src/engine/records/shapes/change.ts";
+import { KINDS } from "../../../src/engine/records/terms.ts";
 import { catalogOf, spoiled, TINY } from "../../helpers/tiny-folder.ts";
 
 describe("the names that a question may use", () => {

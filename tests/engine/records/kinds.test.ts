@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { KIND_WORDS } from "../../../src/engine/records/kinds.ts";
-import { KINDS } from "../../../src/engine/records/shapes/change.ts";
+import { KINDS } from "../../../src/engine/records/terms.ts";
 
 test("every kind of change has words, and no others have", () => {
   expect(Object.keys(KIND_WORDS).sort()).toEqual([...KINDS].sort());

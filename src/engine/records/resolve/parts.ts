@@ -1,6 +1,6 @@
 import type { ChangeRecord, Component, Part } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
-import { NOTHING } from "../shapes/change.ts";
+import { NOTHING } from "../terms.ts";
 import { mustKnow } from "./names.ts";
 
 export interface Parts {

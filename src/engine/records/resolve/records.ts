@@ -1,7 +1,8 @@
 import type { Space } from "../../scope/space.ts";
 import type { ChangeRecord, Component, Part } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
-import { type ChangeFile, NOTHING } from "../shapes/change.ts";
+import type { ChangeFile } from "../shapes/change.ts";
+import { NOTHING } from "../terms.ts";
 import type { Systems } from "./components.ts";
 import { mustKnow } from "./names.ts";
 import { resolveScope } from "./scope.ts";

@@ -1,7 +1,8 @@
 import type { Scope } from "../../scope/scope.ts";
 import type { Path } from "../complaint.ts";
-import { type ChangeFile, NOTHING } from "../shapes/change.ts";
+import type { ChangeFile } from "../shapes/change.ts";
 import type { Statement } from "../statement.ts";
+import { NOTHING } from "../terms.ts";
 
 /** What a record's file states, one statement each, in the order of the file's shape. */
 export function readStatements(file: ChangeFile, scopeAt: (text: string, path: Path) => Scope): Statement[] {

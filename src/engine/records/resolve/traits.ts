@@ -1,6 +1,7 @@
 import { Space } from "../../scope/space.ts";
 import { span, type Trait } from "../../scope/trait.ts";
 import type { Shaped } from "../read-catalog.ts";
+import { mustKnow } from "./names.ts";
 
 /** Pages list the model years one by one. */
 const MOST_YEARS = 500;
@@ -41,7 +42,7 @@ export function resolveTraits(file: Shaped<"traits"> | undefined): Space {
   return new Space(complaints.list.length > 0 ? [] : (file.value.traits as Trait[]));
 }
 
-function checkDomain(trait: Trait, i: number, { complaints }: Shaped<"traits">): void {
+function checkDomain(trait: Trait, i: number, { complaints, value }: Shaped<"traits">): void {
   if (trait.role === "line" && trait.kind !== "list")
     complaints.error(["traits", i, "kind"], "the model line must be a list", "write kind: list with its values");
   if (trait.role === "year" && trait.kind !== "whole")
@@ -64,6 +65,8 @@ function checkDomain(trait: Trait, i: number, { complaints }: Shaped<"traits">):
       seen.add(value.id);
     });
   }
+  const known = new Map(value.traits.map((one) => [one.id, one]));
+  if (trait.of !== undefined) mustKnow(known, trait.of, "trait", ["traits", i, "of"], complaints, "this file");
   const [from, to] = span(trait);
   if (from > to) complaints.error(["traits", i, "to"], "the last value comes before the first", "swap from and to");
   if (trait.kind !== "flag" && !trait.phrase.includes("{}"))

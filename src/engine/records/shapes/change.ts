@@ -1,26 +1,7 @@
 import { z } from "zod";
+import { KINDS, NOTHING, VERDICTS } from "../terms.ts";
 import { count, day, id, partNumber, scopeText, sentences, words } from "./common.ts";
 
-export const KINDS = [
-  "part",
-  "setting",
-  "procedure",
-  "interval",
-  "tool",
-  "caution",
-  "identification",
-  "running",
-  "retrofit",
-  "market",
-  "equipment",
-  "service-only",
-  "cancellation",
-  "left-alone",
-] as const;
-
-export const VERDICTS = ["yes", "on-conditions", "does-not-go-on", "must-not-be-used"] as const;
-
-export const NOTHING = "none";
 const partOrNone = z
   .union([z.literal(NOTHING), partNumber])
   .describe("A part number, or 'none' where the place holds nothing.");

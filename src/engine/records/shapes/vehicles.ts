@@ -49,6 +49,12 @@ export const plates = z
         where: words.describe("Where on the car it is."),
         example: words,
         positions: z.array(position).min(1).describe("From left to right, spaces left out."),
+        "check-digit": z
+          .enum(["none", "49-CFR-565"])
+          .default("none")
+          .describe(
+            "Whether the ninth of 17 characters is the check digit of 49 CFR 565 (ISO 3779 leaves it to the maker). Default: none.",
+          ),
         notes: z.array(words).default([]),
       }),
     ),

@@ -1,0 +1,98 @@
+/** The car of a question: its facts, the cars that fit them, and the parts known to be on it today. */
+
+import { readPlate } from "../records/read-plate.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
+import { carsWith, type Fact, FactError, readFacts } from "../scope/facts.ts";
+import type { CarKnowledge } from "./car-knowledge.ts";
+import { builtWith, perhapsBuiltWith, placesOf } from "./fitted.ts";
+import { findPart } from "./part-number.ts";
+import { QuestionError } from "./question-error.ts";
+import type { CarInput } from "./shapes/car.ts";
+
+export interface KnownCar {
+  readonly facts: readonly Fact[];
+  /** The cars that were built and fit the facts, with what is fitted today. */
+  readonly cars: CarSet;
+  readonly fitted: readonly string[];
+}
+
+/** Reads what is known of a car. Throws a QuestionError for what is not understood; conflicting facts are no error here. */
+export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
+  const { space, buildable } = knowledge.catalog;
+  try {
+    const fitted = (input.fitted ?? []).map((typed) => fittedPart(knowledge, typed));
+    const facts = [
+      ...plateFacts(knowledge, input.plate),
+      ...readFacts(space, input.facts ?? {}, "said"),
+      ...readFacts(space, input.found ?? {}, "as found"),
+      ...fitted.map(
+        (part): Fact => ({ trait: space.fitted(part), values: [[1, 1]], source: "as found", text: `fitted=${part}` }),
+      ),
+    ];
+    return { facts, cars: carsOf(knowledge, buildable, facts, fitted), fitted };
+  } catch (error) {
+    if (error instanceof FactError) throw new QuestionError(error.message);
+    throw error;
+  }
+}
+
+/** The cars that fit some facts, everything that nobody reports otherwise taken as built. */
+export function carsOf(
+  knowledge: CarKnowledge,
+  built: CarSet,
+  facts: readonly Fact[],
+  fitted: readonly string[],
+): CarSet {
+  return asBuilt(knowledge, carsWith(knowledge.catalog.space, built, facts), fitted);
+}
+
+function plateFacts({ catalog }: CarKnowledge, typed: string | undefined): readonly Fact[] {
+  if (typed === undefined) return [];
+  const read = readPlate(catalog.space, catalog.buildable, catalog.plates, typed);
+  if (read.as === "unknown")
+    throw new QuestionError(`No plate has ${read.number.length} characters, as '${typed}' has.`);
+  if (read.as === "misread")
+    throw new QuestionError(
+      `The plate '${typed}' was misread: ${read.slips
+        .map(
+          (slip) =>
+            `character ${slip.place} (${slip.holds}) cannot be '${slip.character}'; it may be ${slip.couldBe.join(", ")}`,
+        )
+        .join("; ")}.`,
+    );
+  return read.facts;
+}
+
+function fittedPart({ catalog }: CarKnowledge, typed: string): string {
+  const found = findPart(catalog, typed);
+  if (found.as === "part number") return found.part.number;
+  throw new QuestionError(
+    found.as === "casting number"
+      ? `'${typed}' is a casting number, not a part number.`
+      : `No part is called '${typed}'.`,
+  );
+}
+
+/**
+ * What is on the car today where nobody says otherwise: what the plant fitted. A part that scopes ask for with "fitted" is on
+ * the car exactly where it was built in, unless another part is reported in its place.
+ */
+function asBuilt(knowledge: CarKnowledge, cars: CarSet, fitted: readonly string[]): CarSet {
+  const { space } = knowledge.catalog;
+  const { sets } = space;
+  const taken = new Set(fitted.flatMap((part) => [...placesOf(knowledge, part)]));
+  let left = cars;
+  space.traits.slice(space.declared.length).forEach((trait, i) => {
+    if (left === NONE) return;
+    const part = trait.id.slice(trait.id.indexOf(" ") + 1);
+    if (fitted.includes(part)) return;
+    const on = space.where(space.declared.length + i, [[1, 1]]);
+    const replaced = [...placesOf(knowledge, part)].some((place) => taken.has(place));
+    const built = replaced ? NONE : builtWith(knowledge, part);
+    const perhaps = replaced ? NONE : perhapsBuiltWith(knowledge, part);
+    const certainly = sets.and(on, built);
+    const certainlyNot = sets.minus(sets.not(on), built);
+    left = sets.and(left, sets.or(sets.or(certainly, certainlyNot), perhaps));
+  });
+  return left;
+}

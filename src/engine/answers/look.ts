@@ -1,0 +1,73 @@
+/** What to look at next, in words: the trait, how a person finds it on the car, and what each answer would mean. */
+
+import type { CarSet } from "../scope/diagram.ts";
+import type { Fact } from "../scope/facts.ts";
+import { nextLook } from "../scope/question.ts";
+import type { Ranges } from "../scope/ranges.ts";
+import type { Space } from "../scope/space.ts";
+import { type Trait, writtenValue } from "../scope/trait.ts";
+import type { FactView, Look } from "./shapes/look.ts";
+
+export function look(space: Space, cars: CarSet, scope: CarSet): Look | undefined {
+  const next = nextLook(space, cars, scope);
+  if (!next) return undefined;
+  const trait = space.trait(next.trait);
+  const outcomes = next.outcomes.map(({ values, verdict }) => ({
+    values: sayValues(trait, values),
+    words: valueWords(trait, values),
+    verdict,
+  }));
+  return {
+    ...lookAt(space, cars, next.trait),
+    options: outcomes.map((outcome) => outcome.words),
+    outcomes,
+    deciding: next.deciding.map((index) => space.trait(index).id),
+  };
+}
+
+/** The question for one trait, with the values that are still possible, each by itself where they can be told one by one. */
+export function lookAt(space: Space, cars: CarSet, index: number): Omit<Look, "outcomes" | "deciding"> {
+  const trait = space.trait(index);
+  const possible = space.sets.valuesOf(cars, index);
+  const single = trait.kind === "list" || trait.kind === "flag";
+  return {
+    what: `Look at the ${trait.label}. ${trait.find}`,
+    trait: trait.id,
+    label: trait.label,
+    find: trait.find,
+    effort: trait.effort,
+    options: possible.flatMap(([from, to]) =>
+      single
+        ? Array.from({ length: to - from + 1 }, (_, i) => valueWords(trait, [[from + i, from + i]]))
+        : [valueWords(trait, [[from, to]])],
+    ),
+  };
+}
+
+/** Values as an editor writes them; a run of numbers is one text. */
+export function sayValues(trait: Trait, values: Ranges): string[] {
+  if (trait.kind === "list" || trait.kind === "flag")
+    return values.flatMap(([from, to]) =>
+      Array.from({ length: to - from + 1 }, (_, i) => writtenValue(trait, from + i)),
+    );
+  return values.map(([from, to]) =>
+    from === to ? writtenValue(trait, from) : `${writtenValue(trait, from)}..${writtenValue(trait, to)}`,
+  );
+}
+
+/** The same for people: labels in place of ids. */
+export function valueWords(trait: Trait, values: Ranges): string {
+  if (trait.kind !== "list")
+    return sayValues(trait, values)
+      .map((text) => text.replace("..", " to "))
+      .join(" or ");
+  return trait.values
+    .filter((_, i) => values.some(([from, to]) => from <= i && i <= to))
+    .map((value) => value.label)
+    .join(" or ");
+}
+
+export function sayFact(space: Space, fact: Fact): FactView {
+  const trait = space.trait(fact.trait);
+  return { trait: trait.id, values: sayValues(trait, fact.values), source: fact.source, text: fact.text };
+}

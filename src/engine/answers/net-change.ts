@@ -1,0 +1,261 @@
+/**
+ * What changed, all in all, between two model years for the car at hand. (The third law of the answers.)
+ *
+ * A *matter* is a place and the part in it, a setting with its conditions, or an interval: something that has one value
+ * at a time. Its value in the car's own year is what the records say of this car; in another year, what they say of the cars
+ * of that year that are otherwise like it. Where they say several things, it depends on what is not known yet.
+ *
+ *   If the value of a matter in the later year is that of the earlier year, there is no net change, whatever lay between.
+ *   Otherwise it is one change from the first value to the last; each year in which the value changed is a step, with its record.
+ *
+ * A record that also tells people what to do (a procedure, a tool), or that states no matter at all, is a matter by itself:
+ * it is new when it holds in the later year and not in the earlier one, and gone the other way round. A cancelled record
+ * holds no longer. Going back in years is the same with the years exchanged.
+ */
+
+import type { Catalog, ChangeRecord } from "../records/catalog.ts";
+import { begins } from "../records/concerned.ts";
+import { type Built, type Interval, type Mixed, type Setting, statementsOf } from "../records/statement.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { Fact } from "../scope/facts.ts";
+import type { Space } from "../scope/space.ts";
+import { span } from "../scope/trait.ts";
+import { carsOf, type KnownCar } from "./car.ts";
+import type { CarKnowledge } from "./car-knowledge.ts";
+import { sayInterval, sayWindow } from "./say.ts";
+
+type Valued = Built | Mixed | Setting | Interval;
+
+export interface Matter {
+  readonly kind: "part" | "setting" | "interval";
+  /** The place, or the name of the setting or interval. */
+  readonly name: string;
+  readonly statements: readonly Valued[];
+}
+
+/** One value of a matter in a year: how it is said, who says so, and for which cars. */
+export interface Value {
+  readonly said: string;
+  readonly statements: readonly Valued[];
+  readonly cars: CarSet;
+}
+
+/** The cars of one model year that are like the car at hand. */
+export interface YearOfCar {
+  readonly year: number;
+  readonly cars: CarSet;
+}
+
+export interface Step {
+  readonly year: number;
+  readonly values: readonly Value[];
+}
+
+export interface MatterChange {
+  readonly matter: Matter;
+  readonly from: readonly Value[];
+  readonly to: readonly Value[];
+  /** It has changed against every car of the first year that is like this one; otherwise only against some. */
+  readonly certain: boolean;
+  readonly steps: readonly Step[];
+}
+
+export const NOT_ON_RECORD = "not on record";
+
+/** Every matter that the records state values for, each once, in the order of the records. */
+export function mattersOf(catalog: Catalog): Matter[] {
+  const matters = new Map<string, { kind: Matter["kind"]; name: string; statements: Valued[] }>();
+  const add = (kind: Matter["kind"], name: string, statement: Valued): void => {
+    const key = `${kind}:${name}`;
+    const known = matters.get(key);
+    if (known) known.statements.push(statement);
+    else matters.set(key, { kind, name, statements: [statement] });
+  };
+  for (const record of catalog.records.values()) {
+    for (const it of statementsOf(record.statements, "built")) add("part", it.place, it);
+    for (const it of statementsOf(record.statements, "mixed")) add("part", it.place, it);
+    for (const it of statementsOf(record.statements, "setting")) add("setting", it.name, it);
+    for (const it of statementsOf(record.statements, "interval")) add("interval", it.name, it);
+  }
+  return [...matters.values()].flatMap((matter) => byConditions(catalog, matter));
+}
+
+/**
+ * Two figures with different conditions are two settings, if one car has both. Where no car has both, the conditions are
+ * part of what changed from one figure to the next.
+ */
+function byConditions({ space, buildable }: Catalog, matter: Matter): Matter[] {
+  const groups = new Map<string, Valued[]>();
+  for (const it of matter.statements) {
+    const conditions = it.type === "setting" ? (it.conditions ?? "") : "";
+    groups.set(conditions, [...(groups.get(conditions) ?? []), it]);
+  }
+  const sets = [...groups.values()].map((group) => space.any(group.map((it) => it.scope.cars)));
+  const together = sets.some((a, i) =>
+    sets.slice(i + 1).some((b) => space.sets.and(space.sets.and(a, b), buildable) !== NONE),
+  );
+  if (!together) return [matter];
+  return [...groups].map(([conditions, statements]) => ({
+    ...matter,
+    name: conditions ? `${matter.name} (${conditions})` : matter.name,
+    statements,
+  }));
+}
+
+/** Each year from the first to the last with its cars like this one; in years that the car itself may be of, that is the car. */
+export function yearsOfCar(knowledge: CarKnowledge, car: KnownCar, from: number, to: number): YearOfCar[] {
+  const { space } = knowledge.catalog;
+  const yearTrait = space.role("year") as number;
+  const years = from <= to ? range(from, to) : range(to, from).reverse();
+  return years.map((year) => {
+    const own = space.sets.and(car.cars, space.where(yearTrait, [[year, year]]));
+    return {
+      year,
+      cars:
+        own === NONE
+          ? carsOf(knowledge, knowledge.catalog.buildable, twinFacts(space, car.facts, year), car.fitted)
+          : own,
+    };
+  });
+}
+
+/** What a car of another year that is like this one has in common with it: all but the year, and the numbers that run. */
+export function twinFacts(space: Space, facts: readonly Fact[], year: number): Fact[] {
+  const running = runningTraits(space);
+  const yearTrait = space.role("year") as number;
+  const text = `${space.trait(yearTrait).id}=${year}`;
+  return [
+    ...facts.filter(({ trait }) => !running.has(trait) || trait >= space.declared.length),
+    { trait: yearTrait, values: [[year, year]], source: "said", text },
+  ];
+}
+
+/** The traits that tell one car from the next of its kind: year, running numbers, serials, and what is fitted today. */
+function runningTraits(space: Space): ReadonlySet<number> {
+  return new Set(
+    [...space.traits.keys()].filter((index) => {
+      const { role, kind, of } = space.trait(index);
+      return (
+        role === "year" ||
+        role === "sequence" ||
+        role === "date" ||
+        kind === "serial" ||
+        of !== undefined ||
+        index >= space.declared.length
+      );
+    }),
+  );
+}
+
+/** What the records say of a matter for some cars of one year. Nothing said for some of them is a value too: "not on record". */
+export function valuesIn(catalog: Catalog, matter: Matter, { year, cars }: YearOfCar): Value[] {
+  const { sets } = catalog.space;
+  const values = new Map<string, { statements: Valued[]; cars: CarSet }>();
+  let silent = cars;
+  for (const statement of matter.statements) {
+    const record = catalog.records.get(statement.record);
+    if (record && holdsFrom(record) > year) continue;
+    const here = sets.and(cars, statement.scope.cars);
+    if (here === NONE) continue;
+    silent = sets.minus(silent, here);
+    const said = sayValue(statement);
+    const same = values.get(said);
+    if (same) {
+      same.statements.push(statement);
+      same.cars = sets.or(same.cars, here);
+    } else values.set(said, { statements: [statement], cars: here });
+  }
+  const stated = [...values].map(([said, value]) => ({ said, ...value }));
+  return silent === NONE ? stated : [...stated, { said: NOT_ON_RECORD, statements: [], cars: silent }];
+}
+
+/** A record about cars of every year says nothing for the years before it came out. */
+function holdsFrom(record: ChangeRecord): number {
+  return record.facts["in-force-from"] ?? Number.NEGATIVE_INFINITY;
+}
+
+function sayValue(statement: Valued): string {
+  if (statement.type === "built") return statement.part ?? "nothing fitted";
+  if (statement.type === "mixed") return statement.parts.join(" or ");
+  if (statement.type === "interval") return sayInterval(statement);
+  return `${sayWindow(statement.low, statement.high)} ${statement.unit}${statement.conditions ? `, ${statement.conditions}` : ""}`;
+}
+
+/** The net change of one matter over some years; nothing where there is none for any car that this can be. */
+export function netChange(catalog: Catalog, matter: Matter, years: readonly YearOfCar[]): MatterChange | undefined {
+  const byYear = years.map((one) => ({ year: one.year, values: valuesIn(catalog, matter, one) }));
+  const first = byYear[0]?.values ?? [];
+  const last = byYear.at(-1)?.values ?? [];
+  const changed = changedCars(catalog.space, first, last);
+  if (changed === "none") return undefined;
+  const steps = byYear.slice(1).filter(({ values }, i) => sayAll(values) !== sayAll(byYear[i]?.values ?? []));
+  return { matter, from: first, to: last, certain: changed === "all", steps };
+}
+
+/** The cars with everything forgotten that tells one from the next of its kind: what two years have in common. */
+export function kindOfCar(space: Space, cars: CarSet): CarSet {
+  return space.sets.forget(cars, runningTraits(space));
+}
+
+/** Cars of the two years are compared kind by kind. Unchanged is a kind of car that has the same value in both years. */
+function changedCars(space: Space, first: readonly Value[], last: readonly Value[]): "all" | "some" | "none" {
+  if (first.length === 1 && last.length === 1) return first[0]?.said === last[0]?.said ? "none" : "all";
+  const { sets } = space;
+  const kinds = (values: readonly Value[]) => values.map(({ said, cars }) => ({ said, cars: kindOfCar(space, cars) }));
+  const after = kinds(last);
+  let same = false;
+  let differing = false;
+  for (const a of kinds(first))
+    for (const b of after) {
+      if (sets.and(a.cars, b.cars) === NONE) continue;
+      if (a.said === b.said) same = true;
+      else differing = true;
+    }
+  if (!differing) return "none";
+  return same ? "some" : "all";
+}
+
+function sayAll(values: readonly Value[]): string {
+  return values
+    .map((value) => value.said)
+    .sort()
+    .join("; ");
+}
+
+function range(from: number, to: number): number[] {
+  return Array.from({ length: to - from + 1 }, (_, i) => from + i);
+}
+
+/** The years of the data. */
+export function yearSpan({ space }: Catalog): readonly [number, number] {
+  return span(space.trait(space.role("year") as number));
+}
+
+/** Whether a record tells people what to do, or states no matter at all: then it is new, or gone, by itself. */
+export function isMatterItself(record: ChangeRecord): boolean {
+  const types = new Set(record.statements.map((it) => it.type));
+  return (
+    types.has("procedure") ||
+    types.has("tool") ||
+    !["built", "mixed", "setting", "interval"].some((type) => types.has(type as "built"))
+  );
+}
+
+/** Whether a record holds for the cars of a year: begun, with such cars in its scope, and not cancelled for them by then. */
+export function holdsIn(
+  knowledge: CarKnowledge,
+  record: ChangeRecord,
+  { year, cars }: YearOfCar,
+): "yes" | "no" | "some" {
+  const { catalog, cancelsByRecord } = knowledge;
+  const { sets } = catalog.space;
+  if ((begins(catalog, record) ?? Number.POSITIVE_INFINITY) > year) return "no";
+  let held = sets.and(cars, record.scope.cars);
+  for (const cancel of cancelsByRecord.get(record.id) ?? []) {
+    const by = catalog.records.get(cancel.record);
+    if (by && (begins(catalog, by) ?? Number.POSITIVE_INFINITY) <= year)
+      held = cancel.scope ? sets.minus(held, cancel.scope.cars) : NONE;
+  }
+  if (held === NONE) return "no";
+  return held === cars ? "yes" : "some";
+}
