@@ -5,6 +5,7 @@ import type { Readable } from "node:stream";
 import { parseArgs } from "node:util";
 import { readFolder } from "../src/build/data/read-folder.ts";
 import { showFinding } from "../src/build/data/show-findings.ts";
+import { readFactText } from "../src/engine/answers/fact-text.ts";
 import { type Knowledge, openKnowledge } from "../src/engine/answers/knowledge.ts";
 import { QuestionError } from "../src/engine/answers/question-error.ts";
 import { answerQuestion, batchQuestion, QUESTIONS, type Question, usage } from "../src/engine/answers/questions.ts";
@@ -115,9 +116,7 @@ function facts(texts: readonly string[]): Record<string, unknown> {
   const known: Record<string, unknown> = {};
   for (const text of texts.flatMap((one) => one.split(";")).map((one) => one.trim())) {
     if (text === "") continue;
-    const at = text.indexOf("=");
-    if (at < 1) throw new QuestionError(`'${text}' is no fact. Write trait=value.`);
-    const [name, value] = [text.slice(0, at).trim(), factValue(text.slice(at + 1).trim())];
+    const [name, value] = readFactText(text);
     const before = known[name];
     // Equipment is given piece by piece; any other trait has its values in one fact.
     if (before !== undefined && name !== "eq" && name !== "no")
@@ -125,12 +124,6 @@ function facts(texts: readonly string[]): Record<string, unknown> {
     known[name] = before === undefined ? value : [before, value].flat();
   }
   return known;
-}
-
-function factValue(text: string): unknown {
-  const run = /^(.*?)\.\.(.*)$/.exec(text);
-  if (run) return { ...(run[1] ? { from: run[1] } : {}), ...(run[2] ? { to: run[2] } : {}) };
-  return text.includes(",") ? text.split(",").map((one) => one.trim()) : text;
 }
 
 async function open(folder: string): Promise<Knowledge> {

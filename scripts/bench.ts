@@ -1,14 +1,27 @@
 /**
  * npm run bench [-- --records N] [--runs N] [--json]: how long a build of many records takes and how much memory, beside
  * the least that could be done: the same pages, finished beforehand, poured into a layout by Eleventy and indexed by Pagefind.
+ * npm run bench -- scopes [--json]: how long it takes to say of very many scopes whether they hold for one car.
  */
 import { parseArgs } from "node:util";
 import { bench } from "./bench/bench.ts";
+import { benchScopes, SIZES } from "./bench/scopes.ts";
 import { showBench } from "./bench/show-bench.ts";
+import { showScopes } from "./bench/show-scopes.ts";
 
-const { values } = parseArgs({
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
   options: { records: { type: "string" }, runs: { type: "string" }, json: { type: "boolean", default: false } },
 });
+if (positionals.length > 0) {
+  if (positionals.join() !== "scopes" || values.records || values.runs) {
+    console.error("scopes is the only other bench, and takes no --records or --runs");
+    process.exit(2);
+  }
+  const result = await benchScopes(SIZES, (line) => console.error(line));
+  console.log(values.json ? JSON.stringify(result, null, 2) : showScopes(result));
+  process.exit(result.differed === 0 ? 0 : 1);
+}
 const given = [values.records, values.runs].filter((text) => text !== undefined);
 if (given.some((text) => !/^[1-9]\d*$/.test(text))) {
   console.error("--records and --runs take a whole number from 1");

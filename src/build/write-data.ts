@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { vocabularyOf } from "../engine/ask/vocabulary.ts";
 import { toDocument } from "../engine/graph/document.ts";
 import { toGexf } from "../engine/graph/to-gexf.ts";
+import { linesIndexOf } from "../engine/records/lines-index.ts";
+import { sliceOf } from "../engine/records/slice.ts";
 import type { Site } from "../site/site.ts";
 import { answerSchemas, editorSchemas } from "./schemas.ts";
 
@@ -15,12 +17,14 @@ export async function writeData(site: Site, folder: string): Promise<number> {
     ["graph.json", json(toDocument(graph))],
     ["graph.gexf", toGexf(graph, catalog.maker.title)],
     ["vocabulary.json", json(vocabularyOf(catalog))],
+    ["lines.json", json(linesIndexOf(catalog))],
+    ...catalog.lines.map((line): [string, string] => [`lines/${line.id}.json`, json(sliceOf(catalog, line))]),
     ...[...answerSchemas(), ...editorSchemas()].map(([name, schema]): [string, string] => [
       `schemas/${name}`,
       `${JSON.stringify(schema, null, 2)}\n`,
     ]),
   ]);
-  await mkdir(join(folder, "data/schemas"), { recursive: true });
+  for (const inner of ["schemas", "lines"]) await mkdir(join(folder, "data", inner), { recursive: true });
   for (const [name, text] of files) await writeFile(join(folder, "data", name), text);
   return files.size;
 }

@@ -104,6 +104,7 @@ export class Site {
     const lists = [
       "/",
       "/ask/",
+      "/car/",
       "/records/",
       "/parts/",
       "/components/",

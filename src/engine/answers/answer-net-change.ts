@@ -15,7 +15,6 @@ import {
   kindOfCar,
   type MatterChange,
   mattersOf,
-  NOT_ON_RECORD,
   netChange,
   twinFacts,
   type Value,
@@ -128,18 +127,30 @@ function viewMatter(knowledge: CarKnowledge, car: KnownCar, change: MatterChange
   };
 }
 
-/** What to look at on the car to know its own value, or, where that is known, which kind of car of the first year it compares with. */
+/**
+ * What to look at on the car: what settles its own value. Where that is known, what settles with which cars of the first year
+ * it compares, if looking settles that: what ran with the numbers of another car cannot be seen on this one.
+ */
 function whatDecides(
   { catalog: { space } }: CarKnowledge,
   car: KnownCar,
   { from, to }: MatterChange,
 ): Look | undefined {
-  const scopes = [
-    ...(to.length > 1 ? to.filter((value) => value.said !== NOT_ON_RECORD).map((value) => value.cars) : []),
-    ...(from.length > 1 ? from.map((value) => kindOfCar(space, value.cars)) : []),
-  ];
-  for (const scope of scopes) {
-    const found = look(space, car.cars, scope);
+  const { sets } = space;
+  const means = (values: readonly Pick<Value, "said" | "cars">[]) => (left: CarSet) =>
+    values
+      .filter((value) => sets.and(left, value.cars) !== NONE)
+      .map((value) => value.said)
+      .join(" or ");
+  for (const value of to.length > 1 ? to : []) {
+    const found = look(space, car.cars, value.cars, means(to));
+    if (found) return found;
+  }
+  const kinds = from.map(({ said, cars }) => ({ said, cars: kindOfCar(space, cars) }));
+  const apart = kinds.every((a, i) => kinds.slice(i + 1).every((b) => sets.and(a.cars, b.cars) === NONE));
+  const known = sets.and(car.cars, space.any(kinds.map((kind) => kind.cars)));
+  for (const kind of apart && kinds.length > 1 ? kinds : []) {
+    const found = look(space, known, kind.cars, (left) => `before ${means(kinds)(left)}`);
     if (found) return found;
   }
   return undefined;

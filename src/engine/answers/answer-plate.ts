@@ -1,13 +1,15 @@
 /** "What does the number on this plate say?" */
 
+import type { Catalog } from "../records/catalog.ts";
 import { readPlate } from "../records/read-plate.ts";
 import { conflict } from "../scope/facts.ts";
-import type { CarKnowledge } from "./car-knowledge.ts";
 import { sayFact } from "./look.ts";
 import type { PlateAnswer } from "./shapes/plate.ts";
 
-export function answerPlate({ catalog }: CarKnowledge, typed: string): PlateAnswer {
-  const { space, buildable, plates } = catalog;
+export function answerPlate(
+  { catalog: { space, buildable, plates } }: { catalog: Pick<Catalog, "space" | "buildable" | "plates"> },
+  typed: string,
+): PlateAnswer {
   const read = readPlate(space, buildable, plates, typed);
   const base = { question: "plate" as const, because: [], number: read.number, verdict: read.as };
   if (read.as === "unknown")

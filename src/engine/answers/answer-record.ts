@@ -2,7 +2,7 @@
 import { z } from "zod";
 import { into } from "../graph/neighbours.ts";
 import { address, nodeKey } from "../graph/node.ts";
-import type { Catalog, Caution, ChangeRecord } from "../records/catalog.ts";
+import type { Catalog, ChangeRecord } from "../records/catalog.ts";
 import { concerned } from "../records/concerned.ts";
 import { partsNamed, statementsOf } from "../records/statement.ts";
 import { KINDS, VERDICTS } from "../records/terms.ts";
@@ -10,6 +10,7 @@ import { ALL, NONE } from "../scope/diagram.ts";
 import { nearest } from "../scope/nearest.ts";
 import { inOtherUnits } from "../settings/units.ts";
 import { answerBase, scopeWords } from "./answer.ts";
+import { cautionsFor } from "./cautions-for.ts";
 import { findRecord } from "./find-record.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
@@ -336,11 +337,4 @@ export function viewMarks(catalog: Catalog, numbers: readonly string[]): RecordV
     });
     return features.length > 0 ? { component: catalog.components.get(component)?.name ?? component, features } : [];
   });
-}
-
-export function cautionsFor(catalog: Catalog, systems: readonly string[], components: readonly string[]): Caution[] {
-  return catalog.cautions.filter(
-    (caution) =>
-      caution.systems.some((id) => systems.includes(id)) || caution.components.some((id) => components.includes(id)),
-  );
 }

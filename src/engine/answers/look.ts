@@ -1,5 +1,6 @@
 /** What to look at next, in words: the trait, how a person finds it on the car, and what each answer would mean. */
 
+import type { Applies } from "../scope/applies.ts";
 import type { CarSet } from "../scope/diagram.ts";
 import type { Fact } from "../scope/facts.ts";
 import { nextLook } from "../scope/question.ts";
@@ -8,7 +9,19 @@ import type { Space } from "../scope/space.ts";
 import { type Trait, writtenValue } from "../scope/trait.ts";
 import type { FactView, Look } from "./shapes/look.ts";
 
-export function look(space: Space, cars: CarSet, scope: CarSet): Look | undefined {
+/** What a verdict on a record means for the car. */
+const MEANS: Readonly<Record<Applies, string>> = {
+  yes: "applies",
+  no: "does not apply",
+  "look first": "still open",
+  "no such car": "no such car was built",
+};
+
+/**
+ * Nothing where the scope is decided. `means` says in words what it would mean that only these of the cars are left; without
+ * it that the scope applies to them or not.
+ */
+export function look(space: Space, cars: CarSet, scope: CarSet, means?: (left: CarSet) => string): Look | undefined {
   const next = nextLook(space, cars, scope);
   if (!next) return undefined;
   const trait = space.trait(next.trait);
@@ -16,6 +29,7 @@ export function look(space: Space, cars: CarSet, scope: CarSet): Look | undefine
     values: sayValues(trait, values),
     words: valueWords(trait, values),
     verdict,
+    means: means?.(space.sets.and(cars, space.where(next.trait, values))) ?? MEANS[verdict],
   }));
   return {
     ...lookAt(space, cars, next.trait),

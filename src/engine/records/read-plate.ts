@@ -1,9 +1,14 @@
 /**
  * Reads the number on a plate by the rules in the data.
  *
- * Spaces, dashes and case do not count. A character that cannot stand at its place is a misreading: the answer says which
- * characters can, the ones that look like it first. A number that can be read, but that no car was built with, is also a
- * misreading or a changed car: the answer names every single character that would make it a car that was built.
+ * Spaces, dashes and case do not count. Of several plates with numbers of this length the one counts by which it reads best.
+ *
+ *   A character that cannot stand at its place is a misreading: the answer says which characters can, the ones that look like
+ *   it first; where the maker uses a check digit, only those with which it is right, if there are such.
+ *   A check digit that is wrong is a misreading of some one character: the answer names every single character that would
+ *   make it right, of those the ones that look like what was read, if there are such; or it is the digit itself.
+ *   A number that can be read, but that no car was built with, is a misreading or a changed car: the answer names every
+ *   single character that would make it a car that was built.
  */
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import type { Fact } from "../scope/facts.ts";
@@ -55,10 +60,24 @@ const ALIKE = [
 
 export function readPlate(space: Space, built: CarSet, plates: readonly Plate[], typed: string): ReadPlate {
   const number = typed.toUpperCase().replaceAll(/[^A-Z0-9]/g, "");
-  const plate = plates.find((one) => lengthOf(one) === number.length);
-  if (!plate) return { as: "unknown", number };
+  const reads = plates
+    .filter((plate) => lengthOf(plate) === number.length)
+    .map((plate) => readBy(space, built, plate, number));
+  return (
+    ["read", "not built", "misread"].flatMap((as) => reads.find((read) => read.as === as) ?? [])[0] ?? {
+      as: "unknown",
+      number,
+    }
+  );
+}
+
+function readBy(space: Space, built: CarSet, plate: Plate, number: string): ReadPlate {
   const slips = slipsIn(space, plate, number);
+  if (slips.length === 1 && checkDigitOf(plate, number) !== undefined)
+    return { as: "misread", plate, number, slips: slips.map((slip) => withCheckDigit(plate, number, slip)) };
   if (slips.length > 0) return { as: "misread", plate, number, slips };
+  if (!isChecked(plate, number))
+    return { as: "misread", plate, number, slips: changesThatCheck(space, built, plate, number) };
   const facts = factsOf(space, plate, number);
   if (carsWith(space, built, facts) !== NONE) return { as: "read", plate, number, facts };
   return { as: "not built", plate, number, facts, slips: changesThatHelp(space, built, plate, number) };
@@ -76,11 +95,11 @@ interface Cut {
   readonly codes: Readonly<Record<string, string | number>> | undefined;
 }
 
-/** The number cut at the plate's positions. A position whose trait the data does not declare was refused when it was read. */
+/** The number cut at the plate's positions; those without a trait are passed over. */
 function cut(space: Space, plate: Plate, number: string): Cut[] {
   let at = 0;
   return plate.positions.flatMap((position) => {
-    const index = space.find(position.trait);
+    const index = position.trait === undefined ? undefined : space.find(position.trait);
     const text = number.slice(at, at + position.length);
     const piece = { at, text, codes: position.codes };
     at += position.length;
@@ -100,21 +119,66 @@ function valueIn({ trait, codes }: Cut, text: string): number | undefined {
   return code === undefined ? undefined : numberOf(trait, String(code));
 }
 
+/** The characters that cannot stand where they stand. None means that every piece of the number has a value. */
 function slipsIn(space: Space, plate: Plate, number: string): PlateSlip[] {
-  const slips = cut(space, plate, number).flatMap((piece): PlateSlip[] => {
+  return cut(space, plate, number).flatMap((piece): PlateSlip[] => {
     if (valueIn(piece, piece.text) !== undefined) return [];
-    return [...piece.text].flatMap((character, i) => {
-      const couldBe = charactersAt(piece, i).filter((other) => other !== character);
-      const fits = charactersAt(piece, i).includes(character);
-      return fits && piece.text.length > 1
-        ? []
-        : [{ place: piece.at + i + 1, character, holds: piece.trait.label, couldBe: likelyFirst(character, couldBe) }];
+    const characters = [...piece.text];
+    const slip = (i: number, couldBe: readonly string[]): PlateSlip => {
+      const character = characters[i] as string;
+      return { place: piece.at + i + 1, character, holds: piece.trait.label, couldBe: likelyFirst(character, couldBe) };
+    };
+    const strange = characters.flatMap((character, i) => {
+      const couldBe = charactersAt(piece, i);
+      return couldBe.includes(character) ? [] : [slip(i, couldBe)];
     });
+    if (strange.length > 0) return strange;
+    // Each character could stand there, but not these together: a number out of range, half of each of two codes.
+    const single = characters.flatMap((character, i) => {
+      const couldBe = charactersAt(piece, i).filter(
+        (other) => other !== character && valueIn(piece, changed(piece.text, i + 1, other)) !== undefined,
+      );
+      return couldBe.length > 0 ? [slip(i, couldBe)] : [];
+    });
+    return single.length > 0 ? single : characters.map((_, i) => slip(i, []));
   });
-  const wanted = plate["check-digit"] === "none" ? undefined : checkDigit(number);
-  if (wanted !== undefined && wanted !== number[8])
-    slips.push({ place: 9, character: number[8] ?? "", holds: "check digit", couldBe: [wanted] });
-  return slips;
+}
+
+/** The ninth place of 17 is the check digit's, where the maker uses it. */
+const CHECK_PLACE = 9;
+
+function checkDigitOf(plate: Plate, number: string): string | undefined {
+  return plate["check-digit"] === "none" ? undefined : checkDigit(number);
+}
+
+function isChecked(plate: Plate, number: string): boolean {
+  const wanted = checkDigitOf(plate, number);
+  return wanted === undefined || wanted === number[CHECK_PLACE - 1];
+}
+
+function withCheckDigit(plate: Plate, number: string, slip: PlateSlip): PlateSlip {
+  const right = slip.couldBe.filter((other) => isChecked(plate, changed(number, slip.place, other)));
+  return right.length > 0 ? { ...slip, couldBe: right } : slip;
+}
+
+function changed(number: string, place: number, character: string): string {
+  return number.slice(0, place - 1) + character + number.slice(place);
+}
+
+/** Every single character that would make the check digit right, with a car that was built; last the digit itself. */
+function changesThatCheck(space: Space, built: CarSet, plate: Plate, number: string): PlateSlip[] {
+  const slips = changesThatHelp(space, built, plate, number);
+  const alike = slips
+    .map((slip) => ({ ...slip, couldBe: slip.couldBe.filter((other) => looksLike(slip.character, other)) }))
+    .filter((slip) => slip.couldBe.length > 0);
+  const wanted = checkDigitOf(plate, number) as string;
+  const digit = {
+    place: CHECK_PLACE,
+    character: number[CHECK_PLACE - 1] as string,
+    holds: "check digit",
+    couldBe: [wanted],
+  };
+  return [...(alike.length > 0 ? alike : slips), digit];
 }
 
 /** Which characters may stand at one place of a piece. */
@@ -131,9 +195,15 @@ function charactersAt({ trait, codes, text }: Cut, i: number): string[] {
   ].sort();
 }
 
+function looksLike(character: string, other: string): boolean {
+  return ALIKE.some((group) => group.includes(character) && group.includes(other));
+}
+
 function likelyFirst(character: string, others: readonly string[]): string[] {
-  const looks = (other: string): boolean => ALIKE.some((group) => group.includes(character) && group.includes(other));
-  return [...others.filter(looks), ...others.filter((other) => !looks(other))];
+  return [
+    ...others.filter((other) => looksLike(character, other)),
+    ...others.filter((other) => !looksLike(character, other)),
+  ];
 }
 
 function factsOf(space: Space, plate: Plate, number: string): Fact[] {
@@ -148,19 +218,22 @@ function factsOf(space: Space, plate: Plate, number: string): Fact[] {
   });
 }
 
-/** Every other character at one place with which the number is that of a car that was built. */
+/** Every other character at one place with which the number is right, and that of a car that was built. */
 function changesThatHelp(space: Space, built: CarSet, plate: Plate, number: string): PlateSlip[] {
   return cut(space, plate, number).flatMap((piece) =>
     [...piece.text].flatMap((character, i): PlateSlip[] => {
+      const place = piece.at + i + 1;
       const helps = charactersAt(piece, i).filter((other) => {
         if (other === character) return false;
-        const changed = number.slice(0, piece.at + i) + other + number.slice(piece.at + i + 1);
+        const better = changed(number, place, other);
         return (
-          slipsIn(space, plate, changed).length === 0 && carsWith(space, built, factsOf(space, plate, changed)) !== NONE
+          isChecked(plate, better) &&
+          slipsIn(space, plate, better).length === 0 &&
+          carsWith(space, built, factsOf(space, plate, better)) !== NONE
         );
       });
       return helps.length > 0
-        ? [{ place: piece.at + i + 1, character, holds: piece.trait.label, couldBe: likelyFirst(character, helps) }]
+        ? [{ place, character, holds: piece.trait.label, couldBe: likelyFirst(character, helps) }]
         : [];
     }),
   );

@@ -1,25 +1,22 @@
 /**
- * What a page needs to answer for a car of one model line: the records with such cars in their scope and what was built,
- * without stories and marks, which stand on the records' own pages. The page opens it to a catalog and asks the same answers.
+ * What a page needs to answer for a car of one model line, beside the index of lines: the records with such cars in their
+ * scope, without stories and marks, which stand on the records' own pages. The page opens it to a catalog and asks the same
+ * answers as the command line.
  */
 import { NONE } from "../scope/diagram.ts";
-import { type PackedSet, packSet, unpackSet } from "../scope/pack.ts";
 import { readScope } from "../scope/read-scope.ts";
 import type { Scope } from "../scope/scope.ts";
-import { Space } from "../scope/space.ts";
-import type { Trait } from "../scope/trait.ts";
-import type { Catalog, ChangeRecord, Component, Line, Part, Plate, System } from "./catalog.ts";
+import type { Catalog, Caution, ChangeRecord, Component, Line, Part, System } from "./catalog.ts";
+import type { Lines } from "./lines-index.ts";
 import { readStatements } from "./resolve/statements.ts";
 import type { ChangeFile } from "./shapes/change.ts";
 import { statementsOf } from "./statement.ts";
 
 export interface Slice {
   readonly format: "yearmark-line/1";
-  readonly traits: readonly Trait[];
-  readonly plates: readonly Plate[];
-  readonly years: readonly number[];
-  readonly line: Omit<Line, "cars"> & { readonly cars: PackedSet };
+  readonly line: string;
   readonly systems: readonly (Omit<System, "components" | "aliases"> & { readonly components: readonly Component[] })[];
+  readonly cautions: readonly Caution[];
   readonly records: readonly ChangeFile[];
   /** Part number to its name and component. */
   readonly parts: Readonly<Record<string, readonly [name: string, component: string]>>;
@@ -34,13 +31,12 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
   const fitted = records.flatMap((record) => [
     ...statementsOf(record.statements, "built").flatMap((it) => it.part ?? []),
     ...statementsOf(record.statements, "mixed").flatMap((it) => it.parts),
+    // What may have been put on since, so that it can be reported as fitted.
+    ...statementsOf(record.statements, "stands-in").map((it) => it.part),
   ]);
   return {
     format: "yearmark-line/1",
-    traits: space.declared,
-    plates: catalog.plates,
-    years: catalog.years,
-    line: { id: line.id, name: line.name, class: line.class, about: line.about, cars: packSet(line.cars) },
+    line: line.id,
     systems: catalog.systems.map(({ id, name, order, components: own }) => ({
       id,
       name,
@@ -49,6 +45,7 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
         .filter((component) => components.has(component.id))
         .map((component) => ({ ...component, aliases: [] })),
     })),
+    cautions: catalog.cautions,
     records: records.map(({ facts }) => ({ ...facts, story: "", words: [] })),
     parts: Object.fromEntries(
       [...new Set(fitted)].flatMap((number) => {
@@ -66,9 +63,8 @@ function statesFor(catalog: Catalog, record: ChangeRecord, line: Line): boolean 
   );
 }
 
-export function openSlice(slice: Slice): Catalog {
-  const space = new Space(slice.traits);
-  const cars = unpackSet(space, slice.line.cars);
+export function openSlice({ space, lines, years, plates }: Lines, slice: Slice): Catalog {
+  const own = lines.filter((line) => line.id === slice.line);
   const systems = slice.systems.map((system): System => ({ ...system, aliases: [] }));
   const components = new Map(
     systems.flatMap((system) => system.components).map((component) => [component.id, component]),
@@ -79,7 +75,7 @@ export function openSlice(slice: Slice): Catalog {
     return "scope" in read ? read.scope : { text, alternatives: [], cars: NONE };
   };
   const records = slice.records.map((facts): [string, ChangeRecord] => {
-    const own = facts.components.flatMap((id) => components.get(id) ?? []);
+    const changed = facts.components.flatMap((id) => components.get(id) ?? []);
     return [
       facts.id,
       {
@@ -87,8 +83,8 @@ export function openSlice(slice: Slice): Catalog {
         file: "",
         facts,
         scope: scopeAt(facts.scope),
-        components: own,
-        systems: [...new Set(own.map((component) => component.system))],
+        components: changed,
+        systems: [...new Set(changed.map((component) => component.system))],
         statements: readStatements(facts, scopeAt),
       },
     ];
@@ -100,9 +96,9 @@ export function openSlice(slice: Slice): Catalog {
   return {
     maker: { name: "", title: "", about: "", site: "", language: "en", units: "us" },
     space,
-    buildable: cars,
-    lines: [{ ...slice.line, cars }],
-    years: slice.years,
+    buildable: space.any(own.map((line) => line.cars)),
+    lines: own,
+    years,
     systems,
     components,
     places: new Map(
@@ -111,8 +107,8 @@ export function openSlice(slice: Slice): Catalog {
     parts: new Map(parts),
     records: new Map(records),
     bulletins: new Map(),
-    cautions: [],
-    plates: slice.plates,
+    cautions: slice.cautions,
+    plates,
     moved: [],
     words: { ignore: [], mean: [] },
   };

@@ -14,6 +14,6 @@ export type Applies = (typeof APPLIES)[number];
 
 export function applies(sets: CarSets, cars: CarSet, scope: CarSet): Applies {
   if (cars === NONE) return "no such car";
-  if (sets.and(cars, scope) === NONE) return "no";
-  return sets.minus(cars, scope) === NONE ? "yes" : "look first";
+  if (!sets.meet(cars, scope)) return "no";
+  return sets.within(cars, scope) ? "yes" : "look first";
 }

@@ -50,6 +50,9 @@ export class CarSets {
 
   readonly #traitsOf = new Map<CarSet, ReadonlySet<number>>();
 
+  readonly #apart = new Pairs();
+  readonly #inside = new Pairs();
+
   constructor(span: (trait: number) => readonly [number, number]) {
     this.#span = span;
   }
@@ -83,6 +86,28 @@ export class CarSets {
 
   not(a: CarSet): CarSet {
     return this.#join("minus", ALL, a);
+  }
+
+  /** Whether some car is in both. No set is made for the answer, and the walk ends at the first such car. */
+  meet(a: CarSet, b: CarSet): boolean {
+    if (a === NONE || b === NONE) return false;
+    if (!isBranch(a) || !isBranch(b) || a === b) return true;
+    const [one, other] = a.id < b.id ? [a, b] : [b, a];
+    if (this.#apart.has(one.id, other.id)) return false;
+    const found = somePiece(one, other, (x, y) => this.meet(x, y));
+    if (!found) this.#apart.add(one.id, other.id);
+    return found;
+  }
+
+  /** Whether every car of the one is in the other. */
+  within(a: CarSet, b: CarSet): boolean {
+    if (a === NONE || b === ALL || a === b) return true;
+    // Equal sets are the same object: whatever is neither NONE nor ALL lacks a car and has one.
+    if (a === ALL || b === NONE) return false;
+    if (this.#inside.has(a.id, b.id)) return true;
+    const found = somePiece(a as Branch, b as Branch, (x, y) => !this.within(x, y));
+    if (!found) this.#inside.add(a.id, b.id);
+    return !found;
   }
 
   /** What is left of the set when these traits are no longer looked at: a car is in if some value of them puts it in. */
@@ -325,6 +350,52 @@ class Joined {
     as.forEach((a, i) => {
       if (a !== 0 || bs[i] !== 0) this.#put(a, bs[i] as number, results[i] as CarSet);
     });
+  }
+}
+
+/** Pairs of which something was found out, kept in the same way. */
+class Pairs {
+  #a = new Int32Array(FEWEST_JOINED);
+  #b = new Int32Array(FEWEST_JOINED);
+  #written = 0;
+
+  has(a: number, b: number): boolean {
+    const place = placeOf(a, b, this.#a.length);
+    return this.#a[place] === a && this.#b[place] === b;
+  }
+
+  add(a: number, b: number): void {
+    if (++this.#written > this.#a.length && this.#a.length < MOST_JOINED) {
+      const [as, bs] = [this.#a, this.#b];
+      this.#a = new Int32Array(as.length * 4);
+      this.#b = new Int32Array(as.length * 4);
+      as.forEach((one, i) => {
+        this.#put(one, bs[i] as number);
+      });
+      this.#written = 0;
+    }
+    this.#put(a, b);
+  }
+
+  #put(a: number, b: number): void {
+    const place = placeOf(a, b, this.#a.length);
+    this.#a[place] = a;
+    this.#b[place] = b;
+  }
+}
+
+/** Whether it is so of what follows in both for some piece of the domain that the first trait of the two has. */
+function somePiece(a: Branch, b: Branch, so: (a: CarSet, b: CarSet) => boolean): boolean {
+  if (a.trait < b.trait) return a.next.some((next) => so(next, b));
+  if (a.trait > b.trait) return b.next.some((next) => so(a, next));
+  let i = 0;
+  let j = 0;
+  for (;;) {
+    if (so(a.next[i] as CarSet, b.next[j] as CarSet)) return true;
+    const [aEnd, bEnd] = [a.starts[i + 1] ?? Number.POSITIVE_INFINITY, b.starts[j + 1] ?? Number.POSITIVE_INFINITY];
+    if (aEnd === bEnd && aEnd === Number.POSITIVE_INFINITY) return false;
+    if (aEnd <= bEnd) i++;
+    if (bEnd <= aEnd) j++;
   }
 }
 

@@ -31,6 +31,7 @@ export interface FrameParts {
 
 const NAVIGATION: readonly Crumb[] = [
   { label: "Ask", address: "/ask/" },
+  { label: "This car", address: "/car/" },
   { label: "Systems", address: "/systems/" },
   { label: "Lines", address: "/lines/" },
   { label: "Years", address: "/years/" },

@@ -3,6 +3,7 @@ import { address } from "../../engine/graph/node.ts";
 import { section } from "../includes/blocks.ts";
 import { frame } from "../includes/frame.ts";
 import { html } from "../includes/html.ts";
+import { lineYearGrid } from "../includes/line-year-grid.ts";
 import { recordList } from "../includes/links.ts";
 import { openPage } from "../includes/page.ts";
 import { counted } from "../includes/words.ts";
@@ -29,18 +30,8 @@ export function render({ site }: { site: Site }): string {
 </form>
 ${section(
   "car",
-  "Pick a line and a year",
-  html`<section class="scroll" aria-label="Lines and years" tabindex="0"><table class="grid"><thead><tr><th scope="col">Line</th>${site.years.map((year) => html`<th scope="col"><a href="${page.href(address("year", String(year)))}">${year}</a></th>`)}</tr></thead>
-<tbody>${site.lines.map(
-    (line) =>
-      html`<tr><th scope="row"><a href="${page.href(address("line", line.id))}">${line.name}</a></th>${site.years.map(
-        (year) => {
-          const built = site.lineYears.find((it) => it.line === line && it.year === year);
-          if (!built) return html`<td><span class="none">not built</span></td>`;
-          return html`<td><a href="${page.href(`/lines/${line.id}/${year}/`)}"><span class="hidden">${line.name} ${year}: </span>${built.fresh.length} new</a></td>`;
-        },
-      )}</tr>`,
-  )}</tbody></table></section>`,
+  "Pick your car",
+  html`<p><a class="button" href="${page.href("/car/")}">This car, step by step or from its plate</a></p>${lineYearGrid(page)}`,
 )}
 ${section(
   "systems",

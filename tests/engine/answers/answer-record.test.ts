@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { answerRecord, cautionsFor, viewMarks, viewRecord } from "../../../src/engine/answers/answer-record.ts";
+import { answerRecord, viewMarks, viewRecord } from "../../../src/engine/answers/answer-record.ts";
 import type { Knowledge } from "../../../src/engine/answers/knowledge.ts";
 import { lawfulAnswer } from "../../helpers/answer-laws.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
@@ -130,16 +130,6 @@ describe("a record as pages show it", () => {
     expect(view(knowledge, "FR58-01").linkedFrom.map(({ id }) => id)).toEqual(["HY59-01"]);
     expect(view(knowledge, "FR58-01").cautions).toEqual([]);
     expect(shown.parts).toEqual(["HT-101", "HT-102", "HT-201", "HT-290"]);
-  });
-
-  test("a caution comes once, by its system or by its component", () => {
-    const titles = (systems: string[], components: string[]): string[] =>
-      cautionsFor(knowledge.catalog, systems, components).map(({ id }) => id);
-    expect([titles(["hydraulics"], ["pump"]), titles([], ["pump"]), titles(["frame"], ["lift"])]).toEqual([
-      ["pressure"],
-      ["pressure"],
-      [],
-    ]);
   });
 });
 

@@ -11,7 +11,14 @@ export const lookShape = z.strictObject({
     .describe("1 a glance; 2 open a door or the hood; 3 crawl under; 4 take something off; 5 take it apart."),
   options: z.array(z.string()).describe("The answers that are still possible."),
   outcomes: z
-    .array(z.strictObject({ values: z.array(z.string()), words: z.string(), verdict: z.enum(APPLIES) }))
+    .array(
+      z.strictObject({
+        values: z.array(z.string()),
+        words: z.string(),
+        verdict: z.enum(APPLIES),
+        means: z.string().describe("The outcome in words."),
+      }),
+    )
     .describe("What each answer would mean. A range is written from..to."),
   deciding: z.array(z.string()).describe("The smallest set of traits that settles the matter, this one among them."),
 });

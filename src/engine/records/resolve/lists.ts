@@ -23,6 +23,7 @@ export function checkPlates(file: Shaped<"plates"> | undefined, space: Space): P
   if (!file || space.declared.length === 0) return [];
   file.value.plates.forEach((plate, i) => {
     plate.positions.forEach((position, j) => {
+      if (position.trait === undefined) return;
       const path = ["plates", i, "positions", j];
       const index = space.find(position.trait);
       if (index === undefined) {

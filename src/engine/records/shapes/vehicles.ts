@@ -33,7 +33,7 @@ export const vehicles = z
 export type VehiclesFile = z.infer<typeof vehicles>;
 
 const position = z.strictObject({
-  trait: id.describe("The trait that stands at this place."),
+  trait: id.optional().describe("The trait that stands at this place. Default: none; the characters are passed over."),
   length: z.int().min(1).max(12).describe("How many characters."),
   codes: z
     .record(z.string(), z.union([z.string(), z.int()]))

@@ -1,0 +1,312 @@
+/**
+ * The page "this car". The address holds what was said of the car; everything shown follows from it. Verdicts are there at
+ * once; what to look at next, and for each open record, is worked out in small pieces after.
+ */
+import { html, nothing, render } from "lit-html";
+import { answerApplies } from "../../engine/answers/answer-applies.ts";
+import { cancelledFor } from "../../engine/answers/cancelled-for.ts";
+import { cautionsFor } from "../../engine/answers/cautions-for.ts";
+import { look } from "../../engine/answers/look.ts";
+import type { AppliesAnswer } from "../../engine/answers/shapes/applies.ts";
+import type { Look } from "../../engine/answers/shapes/look.ts";
+import type { NetChangeAnswer } from "../../engine/answers/shapes/net-change.ts";
+import type { ChangeRecord } from "../../engine/records/catalog.ts";
+import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
+import { Data, type OpenLine } from "./data.ts";
+import { type Judged, judge, netChangeOf, type Reading, readSteps, type Verdicts, yearOfCar } from "./reading.ts";
+import { forgetCar, openStorage, recentCars, remember } from "./recent.ts";
+import { carOf, NOTHING_SAID, readAddress, type State, type Step, without, withStep, writeAddress } from "./state.ts";
+import type { Actions } from "./view/actions.ts";
+import { changedCarView } from "./view/changed-car.ts";
+import { changesView } from "./view/changes.ts";
+import { listsView } from "./view/lists.ts";
+import { type Asked, questionView } from "./view/question.ts";
+import { recentView } from "./view/recent.ts";
+import { sheetView } from "./view/sheet.ts";
+import { whoView } from "./view/who.ts";
+import { capital, factWords, labelOf } from "./view/words.ts";
+import { inPieces } from "./work.ts";
+
+const root = new URL("../", location.href);
+const place = document.getElementById("car") as HTMLElement;
+const status = document.getElementById("car-status") as HTMLElement;
+const storage = openStorage();
+
+/** Everything that was worked out for one state; a new state begins anew. */
+interface Shown {
+  readonly state: State;
+  readonly reading: Reading;
+  readonly line: OpenLine | undefined;
+  readonly verdicts: Verdicts | undefined;
+  net: NetChangeAnswer | string | undefined;
+  readonly looks: Map<string, Look>;
+  readonly explained: Map<string, AppliesAnswer>;
+  readonly questions: Asked[];
+  searching: boolean;
+}
+
+/** What the reader chose to see, apart from the car. */
+interface Wishes {
+  first: string | undefined;
+  tellOf: string | undefined;
+  readonly whole: Set<string>;
+  /** What was wrong with the last answer typed. */
+  wrongValue: string | undefined;
+  wrongPart: string | undefined;
+}
+
+const wishes: Wishes = {
+  first: undefined,
+  tellOf: undefined,
+  whole: new Set(),
+  wrongValue: undefined,
+  wrongPart: undefined,
+};
+let shown: Shown;
+let recent = recentCars(storage);
+
+async function start(): Promise<void> {
+  const data = await Data.load(root);
+  addEventListener("popstate", () => update(data, readAddress(location.search)));
+  update(data, readAddress(location.search));
+}
+
+/** Works out what follows at once from a state, draws it, and leaves the rest to be worked out in pieces. */
+function update(data: Data, state: State): void {
+  const reading = readSteps(data.lines, state);
+  const only = reading.lines.length === 1 ? reading.lines[0] : undefined;
+  const line = only === undefined ? undefined : data.line(only);
+  if (only !== undefined && !line)
+    data.loadLine(only).then(
+      () => state === shown.state && update(data, state),
+      (error: unknown) => fail(error),
+    );
+  const verdicts = line && judge(line, reading.steps);
+  shown = {
+    state,
+    reading,
+    line,
+    verdicts: typeof verdicts === "string" ? undefined : verdicts,
+    net: undefined,
+    looks: new Map(),
+    explained: new Map(),
+    questions: [],
+    searching: line !== undefined,
+  };
+  wishes.wrongPart = typeof verdicts === "string" ? verdicts : undefined;
+  draw(data);
+  void inPieces(rest(data, shown), sameAs(shown), () => draw(data));
+}
+
+function sameAs(mine: Shown): () => boolean {
+  return () => shown === mine;
+}
+
+/** What is worked out after the verdicts are on the page: the net change, what to ask next, what to look at for each open record. */
+function* rest(data: Data, mine: Shown): Generator<void> {
+  const { line, verdicts, state, reading } = mine;
+  if (!line || !verdicts) return;
+  const { car, open } = verdicts;
+  const skipped = new Set(state.steps.flatMap((step) => (step.kind === "skip" ? [step.trait] : [])));
+  const { space } = data.lines;
+  const records = open.map((item) => item.record);
+  if (car.cars !== NONE)
+    for (const { trait, scopes } of line.list.questions(car.cars, records)) {
+      const { id } = space.trait(trait);
+      if (!skipped.has(id)) mine.questions.push({ trait: id, count: scopes.length });
+      yield;
+    }
+  mine.searching = false;
+  announce(data, mine);
+  if (state.known !== undefined) mine.net = netChangeOf(line, reading.steps, state.known);
+  yield;
+  for (const record of records) {
+    const found = look(space, car.cars, record.scope.cars);
+    if (found) mine.looks.set(record.id, found);
+    yield;
+  }
+}
+
+function announce({ lines: { space } }: Data, { verdicts, questions }: Shown): void {
+  if (!verdicts) return;
+  const { yes, open, no } = verdicts;
+  const [next] = questions;
+  const question = next ? ` Next: ${space.trait(space.find(next.trait) as number).label}?` : "";
+  status.textContent = `${yes.length} apply, ${open.length} to look at first, ${no.length} do not apply.${question}`;
+}
+
+function draw(data: Data): void {
+  const { lines } = data;
+  const { state, reading, line, verdicts } = shown;
+  const facts = verdicts?.car.facts ?? reading.facts;
+  const act = actions(data);
+  render(
+    html`
+    ${whoView(lines, state, reading, facts, act)}
+    ${line === undefined && reading.lines.length === 1 ? html`<p>Loading the records of this line …</p>` : nothing}
+    ${line && wishes.wrongPart ? html`<p class="wrong" role="alert">${wishes.wrongPart}</p>` : nothing}
+    ${line && verdicts && verdicts.car.cars !== NONE ? carView(data, line, verdicts, act) : nothing}
+    ${recentView(
+      recent.filter(({ search }) => search !== writeAddress(state)),
+      act,
+    )}`,
+    place,
+  );
+}
+
+function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actions) {
+  const { state, questions, searching } = shown;
+  const { space } = lines;
+  const { catalog } = line.knowledge;
+  const { car, open, yes } = verdicts;
+  const year = yearOfCar(lines, car.cars);
+  const asked = chooseQuestion(space.declared[space.role("year") ?? -1]?.id, year);
+  const skipped = state.steps.flatMap((step) => (step.kind === "skip" ? [step.trait] : []));
+  const printed = recordsOnPaper(verdicts);
+  const cautions = cautionsFor(
+    catalog,
+    printed.flatMap((record) => record.systems),
+    printed.flatMap((record) => record.facts.components),
+  );
+  return html`
+    ${questionView(
+      {
+        space,
+        cars: car.cars,
+        asked,
+        others: questions.filter((one) => one.trait !== asked?.trait),
+        skipped,
+        open: open.length,
+        searching,
+        wrong: wishes.wrongValue,
+      },
+      act,
+    )}
+    ${changedCarView({ space, chosen: wishes.tellOf, wrong: wishes.wrongPart }, act)}
+    <p class="tally"><b>${yes.length}</b> apply · <b>${open.length}</b> to look at first · <b>${verdicts.no.length}</b> do not apply
+      <button type="button" class="plain print" @click=${() => print()}>Print the bay sheet</button></p>
+    ${changesView({ catalog, years: lines.years, year, known: state.known, net: shown.net }, act)}
+    ${listsView(
+      {
+        catalog,
+        verdicts,
+        looks: shown.looks,
+        explained: shown.explained,
+        cancelled: (item) => cancelledOn(line, car.cars, item),
+        whole: wishes.whole,
+      },
+      act,
+    )}
+    ${sheetView({
+      catalog,
+      facts: car.facts.map((fact) => factWords(space, { ...fact, source: "said" })),
+      notKnown: skipped.map((id) => labelOf(space, id)),
+      open,
+      yes,
+      looks: shown.looks,
+      net: typeof shown.net === "string" ? undefined : shown.net,
+      cautions,
+      records: printed,
+      address: location.href,
+    })}`;
+}
+
+/** The reader's wish comes first, then the model year, without which little can be said, then what the engine asks for. */
+function chooseQuestion(yearTrait: string | undefined, year: number | undefined): Asked | undefined {
+  const { questions, state } = shown;
+  const wish = questions.find((one) => one.trait === wishes.first);
+  if (wish) return wish;
+  const isSaid = state.steps.some((step) => step.kind === "skip" && step.trait === yearTrait);
+  const asksYear = questions.find((one) => one.trait === yearTrait);
+  if (yearTrait !== undefined && year === undefined && !isSaid && (asksYear || shown.searching))
+    return asksYear ?? { trait: yearTrait, count: shown.verdicts?.open.length ?? 0 };
+  return questions[0];
+}
+
+/** With a year to compare with, the sheet shows the net change; without it all records that apply. */
+function recordsOnPaper({ yes, open }: Verdicts): ChangeRecord[] {
+  const records = open.map((item) => item.record);
+  const { net, state, line } = shown;
+  if (state.known === undefined || net === undefined || typeof net === "string")
+    return [...records, ...yes.map((item) => item.record)];
+  const changed = net.changes.flatMap((change) => change.records);
+  return [...new Set([...records, ...changed.flatMap((id) => line?.knowledge.catalog.records.get(id) ?? [])])];
+}
+
+function cancelledOn({ knowledge }: OpenLine, cars: CarSet, { record }: Judged): "yes" | "look first" | undefined {
+  const { cancelled = [] } = cancelledFor(knowledge, cars, record);
+  return (cancelled.find((it) => it.verdict === "yes") ?? cancelled[0])?.verdict;
+}
+
+function actions(data: Data): Actions {
+  const { state, line, reading } = shown;
+  const steps = (next: readonly Step[]): void => go(data, { ...state, steps: next });
+  return {
+    say: (step) => {
+      const refused = step.kind === "fact" && readSteps(data.lines, { steps: [step], known: undefined }).refused[0];
+      const judged = step.kind === "fitted" && line ? judge(line, withStep(reading.steps, step)) : undefined;
+      if (refused) wishes.wrongValue = refused.why;
+      else if (typeof judged === "string") wishes.wrongPart = judged;
+      else return steps(withStep(state.steps, step));
+      draw(data);
+    },
+    takeBack: (step) => steps(without(state.steps, step)),
+    undo: () => steps(state.steps.slice(0, -1)),
+    startAgain: () => go(data, { ...NOTHING_SAID, known: state.known }),
+    askFor: (trait) => {
+      wishes.first = trait;
+      draw(data);
+      toQuestion();
+    },
+    tellOf: (trait) => {
+      wishes.tellOf = trait;
+      draw(data);
+    },
+    compareWith: (known) => go(data, { ...state, known }, false),
+    showAll: (list) => {
+      wishes.whole.add(list);
+      draw(data);
+    },
+    explain: (record) => {
+      if (!line || shown.explained.has(record)) return;
+      shown.explained.set(record, answerApplies(line.knowledge, { record, car: carOf(reading.steps) }));
+      draw(data);
+    },
+    forget: (search) => {
+      recent = forgetCar(storage, search);
+      draw(data);
+    },
+    href: (path) => new URL(path, root).href,
+  };
+}
+
+function go(data: Data, state: State, moveOn = true): void {
+  const before = writeAddress(shown.state);
+  history.pushState(null, "", `${location.pathname}${writeAddress(state)}`);
+  wishes.first = wishes.wrongValue = wishes.wrongPart = undefined;
+  update(data, state);
+  keepRecent(data, before);
+  if (moveOn) toQuestion();
+}
+
+/** A car is worth keeping once its line is known and something besides. */
+function keepRecent({ lines: { space } }: Data, before: string): void {
+  const { state, verdicts } = shown;
+  if (!verdicts || verdicts.car.facts.length < 2) return;
+  const label = verdicts.car.facts
+    .map((fact) => factWords(space, { ...fact, source: "said" }).replace(/^.*?: /, ""))
+    .join(" · ");
+  recent = remember(storage, { search: writeAddress(state), label: capital(label) }, before);
+}
+
+/** The keyboard goes on at the question, or, before there is one, at the first heading. */
+function toQuestion(): void {
+  (document.getElementById("question") ?? document.getElementById("who"))?.focus();
+}
+
+function fail(error: unknown): void {
+  status.textContent = `The records could not be opened: ${error instanceof Error ? error.message : String(error)}. The list below leads to the pages of each line and year.`;
+  status.classList.add("wrong");
+}
+
+start().catch(fail);

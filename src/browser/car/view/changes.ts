@@ -1,0 +1,82 @@
+/** What changed against the model year that the reader knows: traps first, then by system, each with its records. */
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { ChangeView, NetChangeAnswer } from "../../../engine/answers/shapes/net-change.ts";
+import type { Catalog } from "../../../engine/records/catalog.ts";
+import { inOrder } from "../order.ts";
+import type { Actions } from "./actions.ts";
+import { factViewWords, outcomeWords, valuesWords } from "./words.ts";
+
+export interface ChangesParts {
+  readonly catalog: Catalog;
+  readonly years: readonly number[];
+  /** The model year of the car, where it is known. */
+  readonly year: number | undefined;
+  readonly known: number | undefined;
+  /** The answer, or why there is none. */
+  readonly net: NetChangeAnswer | string | undefined;
+}
+
+export function changesView(parts: ChangesParts, act: Actions): TemplateResult {
+  const { years, year, known } = parts;
+  return html`
+    <section aria-labelledby="changes">
+      <h2 id="changes">What changed</h2>
+      <div class="compare">
+        <label for="known">The model year that you know</label>
+        <select id="known" @change=${(event: Event) => {
+          const value = (event.target as HTMLSelectElement).value;
+          act.compareWith(value === "" ? undefined : Number(value));
+        }}>
+          <option value="" ?selected=${known === undefined}>none</option>
+          ${years.filter((one) => one !== year || one === known).map((one) => html`<option value=${one} ?selected=${one === known}>${one}</option>`)}
+        </select>
+      </div>
+      ${known === undefined ? html`<p class="note">Choose it, and what changed against it is composed: what was cancelled again is left out, several changes to one thing are one.</p>` : result(parts, act)}
+    </section>`;
+}
+
+function result({ catalog, net }: ChangesParts, act: Actions): TemplateResult {
+  if (net === undefined) return html`<p>…</p>`;
+  if (typeof net === "string") return html`<p class="wrong">${net}</p>`;
+  if (net.verdict === "no such car in that year")
+    return html`<p>A car like this one was not built for ${net.from}: ${(net.conflict ?? []).map(factViewWords).join(" and ")} do not go together.</p>`;
+  if (net.changes.length === 0)
+    return html`<p>No change on record between ${net.from} and ${net.to}. That is not the same as “no change”.</p>`;
+  const groups = inOrder(
+    net.changes,
+    ({ trap, systems }) => ({ trap, systems }),
+    catalog.systems,
+    Number.POSITIVE_INFINITY,
+  );
+  return html`
+    <p>${net.changes.length === 1 ? "One thing" : `${net.changes.length} things`} changed from ${net.from} to ${net.to}.</p>
+    ${groups.map((group) => html`<h3>${group.heading}</h3><ul class="records changes">${group.items.map((change) => changeItem(catalog, change, act))}</ul>`)}
+    ${
+      net.leftAlone.length > 0
+        ? html`<h3>Left alone on purpose</h3><ul class="left-alone">${net.leftAlone.map(({ record, what }) => html`<li>${what} ${recordLink(record, act)}</li>`)}</ul>`
+        : nothing
+    }`;
+}
+
+function changeItem(catalog: Catalog, change: ChangeView, act: Actions): TemplateResult {
+  const path =
+    change.steps.length > 1
+      ? change.steps.map(({ year, values }) => `${year}: ${values.map((it) => it.value).join(" or ")}`).join("; ")
+      : "";
+  return html`<li>
+    <b>${change.name}</b> ${change.trap ? html`<span class="tag trap">Trap</span>` : nothing}
+    ${
+      change.kind === "record"
+        ? html`<p>${change.to[0]?.value === "holds" ? "New" : change.to[0]?.value === "does not hold" ? "Holds no longer" : "Holds for some of these cars"}</p>`
+        : html`<p class="from-to"><span>${valuesWords(catalog, change.name, change.from)}</span> <span aria-hidden="true">→</span><span class="hidden">became</span> <b>${valuesWords(catalog, change.name, change.to)}</b></p>`
+    }
+    ${change.verdict === "changed against some" ? html`<p class="note">Some cars of the earlier year had it already.</p>` : nothing}
+    ${change.ask ? html`<p class="look"><b>Look at the ${change.ask.label}.</b> ${outcomeWords(change.ask)}.</p>` : nothing}
+    ${path ? html`<p class="note">On the way: ${path}</p>` : nothing}
+    <p class="who">${change.records.map((id) => html`${recordLink(id, act)} `)}</p>
+  </li>`;
+}
+
+function recordLink(id: string, act: Actions): TemplateResult {
+  return html`<a class="id" href=${act.href(`records/${id}/`)}>${id}</a>`;
+}

@@ -1,0 +1,102 @@
+/** The records of the car: those to look into, those that apply, those that do not; each says why. */
+import { html, nothing, type TemplateResult } from "lit-html";
+import { repeat } from "lit-html/directives/repeat.js";
+import type { AppliesAnswer } from "../../../engine/answers/shapes/applies.ts";
+import type { Look } from "../../../engine/answers/shapes/look.ts";
+import type { Catalog } from "../../../engine/records/catalog.ts";
+import { describe } from "../../../engine/scope/describe.ts";
+import type { Space } from "../../../engine/scope/space.ts";
+import { inOrder } from "../order.ts";
+import type { Judged, Verdicts } from "../reading.ts";
+import type { Actions } from "./actions.ts";
+import { factViewWords, labelOf, outcomeWords } from "./words.ts";
+
+export interface ListParts {
+  readonly catalog: Catalog;
+  readonly verdicts: Verdicts;
+  /** What to look at for an open record, as far as it is worked out. */
+  readonly looks: ReadonlyMap<string, Look>;
+  /** Explanations that were asked for. */
+  readonly explained: ReadonlyMap<string, AppliesAnswer>;
+  /** Records that another one has cancelled for this car: yes, or perhaps. */
+  readonly cancelled: (record: Judged) => "yes" | "look first" | undefined;
+  /** Lists of which all is shown. */
+  readonly whole: ReadonlySet<string>;
+}
+
+/** So many records are drawn at first: more than anybody reads at once, few enough for a slow phone. */
+const LIMIT = 60;
+
+export function listsView(parts: ListParts, act: Actions): TemplateResult {
+  const { yes, open, no } = parts.verdicts;
+  return html`
+    <section aria-labelledby="open-head" class="open-list">
+      <h2 id="open-head">Look first: ${open.length}</h2>
+      ${open.length === 0 ? html`<p class="none">No record depends on anything that is not known.</p>` : list(parts, "open", open, act)}
+    </section>
+    <section aria-labelledby="yes-head" class="yes-list">
+      <h2 id="yes-head">Applies: ${yes.length}</h2>
+      ${yes.length === 0 ? html`<p class="none">No record. That is not the same as “no change”.</p>` : list(parts, "yes", yes, act)}
+    </section>
+    <section aria-labelledby="no-head" class="no-list">
+      <h2 id="no-head">Does not apply: ${no.length}</h2>
+      ${parts.whole.has("no") ? list(parts, "no", no, act) : no.length > 0 ? showButton("no", no.length, act) : nothing}
+    </section>`;
+}
+
+function list(parts: ListParts, name: "yes" | "open" | "no", records: readonly Judged[], act: Actions): TemplateResult {
+  const limit = parts.whole.has(name) ? records.length : LIMIT;
+  const groups = inOrder(
+    records,
+    ({ record, trap }) => ({ trap, systems: record.systems }),
+    parts.catalog.systems,
+    limit,
+  );
+  return html`
+    ${repeat(
+      groups,
+      (group) => group.heading,
+      (group) =>
+        html`<h3>${group.heading}</h3><ul class="records judged">${repeat(
+          group.items,
+          (item) => item.record.id,
+          (item) => recordItem(parts, name, item, act),
+        )}</ul>`,
+    )}
+    ${records.length > limit ? showButton(name, records.length, act) : nothing}`;
+}
+
+function showButton(name: string, count: number, act: Actions): TemplateResult {
+  return html`<p class="more"><button type="button" class="plain" @click=${() => act.showAll(name)}>Show all ${count}</button></p>`;
+}
+
+function recordItem(parts: ListParts, name: string, item: Judged, act: Actions): TemplateResult {
+  const { record, trap } = item;
+  const look = parts.looks.get(record.id);
+  const ended = parts.cancelled(item);
+  return html`<li>
+    <a href=${act.href(`records/${record.id}/`)}><span class="id">${record.id}</span> ${record.facts.title}</a>
+    ${trap ? html`<span class="tag trap">Trap</span>` : nothing}
+    ${ended ? html`<span class="tag ended">${ended === "yes" ? "Cancelled" : "Perhaps cancelled"}</span>` : nothing}
+    <p class="who">${describe(parts.catalog.space, record.scope)}</p>
+    ${name === "open" && look ? html`<p class="look"><b>Look at the ${look.label}.</b> ${outcomeWords(look)}.</p>` : nothing}
+    <details class="why" @toggle=${(event: Event) => {
+      if ((event.target as HTMLDetailsElement).open) act.explain(record.id);
+    }}><summary>Why?<span class="hidden"> ${record.id}</span></summary>${explanation(parts.catalog.space, parts.explained.get(record.id))}</details>
+  </li>`;
+}
+
+function explanation(space: Space, answer: AppliesAnswer | undefined): TemplateResult {
+  if (!answer) return html`<p>…</p>`;
+  return html`
+    <p>${answer.words}</p>
+    ${answer.facts.length > 0 && answer.verdict !== "look first" ? html`<p>It rests on: ${answer.facts.map(factViewWords).join("; ")}.</p>` : nothing}
+    ${answer.verdict !== "look first" && answer.facts.length === 0 ? html`<p>It holds for every car that was built of this line, or for none.</p>` : nothing}
+    ${answer.notNeeded.length > 0 ? html`<p class="note">Not needed for it: ${answer.notNeeded.map(factViewWords).join("; ")}.</p>` : nothing}
+    ${
+      answer.ask
+        ? html`<p>${answer.ask.deciding.length === 1 ? "This alone decides it." : `To decide it: ${answer.ask.deciding.map((id) => labelOf(space, id)).join(", ")}.`}</p>
+      <ul>${answer.ask.outcomes.map(({ words, means }) => html`<li>${words}: ${means}</li>`)}</ul>`
+        : nothing
+    }`;
+}

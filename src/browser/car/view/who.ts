@@ -1,0 +1,134 @@
+/** Which car it is: the plate, the model line, and what is known so far, each step of which can be taken back. */
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Lines } from "../../../engine/records/lines-index.ts";
+import type { Fact } from "../../../engine/scope/facts.ts";
+import type { Reading } from "../reading.ts";
+import type { State, Step } from "../state.ts";
+import type { Actions } from "./actions.ts";
+import { capital, factWords, labelOf, stepWords } from "./words.ts";
+
+export function whoView(
+  lines: Lines,
+  state: State,
+  reading: Reading,
+  facts: readonly Fact[],
+  act: Actions,
+): TemplateResult {
+  const plateGiven = reading.plate !== undefined && reading.steps.some((step) => step.kind === "plate");
+  return html`
+    <section aria-labelledby="who">
+      <h2 id="who" tabindex="-1">Which car?</h2>
+      ${plateGiven ? nothing : plateForm(lines, state, reading, act)}
+      ${reading.lines.length > 1 ? lineButtons(lines, reading, act) : nothing}
+      ${knownList(lines, state, reading, facts, act)}
+      ${reading.conflict.length > 0 ? conflictBox(lines, state, reading.conflict, act) : nothing}
+    </section>`;
+}
+
+function plateForm({ plates }: Lines, state: State, { plate }: Reading, act: Actions): TemplateResult | typeof nothing {
+  if (plates.length === 0) return nothing;
+  const typed = state.steps.find((step) => step.kind === "plate")?.value ?? "";
+  const wrong = plate && plate.verdict !== "read";
+  return html`
+    <form class="plate" @submit=${(event: SubmitEvent) => {
+      event.preventDefault();
+      const value = String(new FormData(event.target as HTMLFormElement).get("plate") ?? "").trim();
+      if (value !== "") act.say({ kind: "plate", value });
+    }}>
+      <label for="plate">Number on the ${plates.map((one) => one.name).join(" or ")}</label>
+      <div class="row">
+        <input id="plate" name="plate" type="text" autocomplete="off" autocapitalize="characters" spellcheck="false"
+          .value=${typed} aria-describedby="plate-hint" aria-invalid=${wrong ? "true" : "false"} />
+        <button type="submit">Read</button>
+      </div>
+      <p id="plate-hint" class="note">${plates.map((one) => html`${one.where} Such as <span class="id">${one.example}</span>. `)}</p>
+      ${wrong ? misread(plate, act) : nothing}
+    </form>`;
+}
+
+function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateResult {
+  const corrected = (place: number, character: string): string =>
+    plate.number.slice(0, place - 1) + character + plate.number.slice(place);
+  return html`
+    <div class="box trap" role="alert">
+      <p><b>${plate.ask?.what ?? "The number was misread."}</b></p>
+      ${plate.verdict === "unknown" ? html`<p>${plate.ask?.options.join("; ")}</p>` : nothing}
+      ${plate.slips.map(
+        (slip) => html`
+        <p>Character ${slip.place} (${slip.holds}) was read as <span class="id">${slip.character}</span>. It may be:</p>
+        <p class="choices">${slip.couldBe.map(
+          (
+            other,
+          ) => html`<button type="button" class="choice" @click=${() => act.say({ kind: "plate", value: corrected(slip.place, other) })}>
+            <span class="id">${other}</span><span class="hidden"> in place ${slip.place}</span></button>`,
+        )}</p>`,
+      )}
+    </div>`;
+}
+
+function lineButtons({ space, lines }: Lines, reading: Reading, act: Actions): TemplateResult {
+  const index = space.role("line") as number;
+  const trait = space.trait(index);
+  return html`
+    <fieldset class="question">
+      <legend>${capital(trait.label)}</legend>
+      <p class="note">${trait.find}</p>
+      <p class="choices">${lines
+        .filter((line) => reading.lines.includes(line.id))
+        .map(
+          (
+            line,
+          ) => html`<button type="button" class="choice" @click=${() => act.say({ kind: "fact", trait: trait.id, value: line.id })}>
+            ${line.name}${line.class ? html` <small>${line.class}</small>` : nothing}</button>`,
+        )}</p>
+    </fieldset>`;
+}
+
+function knownList(
+  { space }: Lines,
+  state: State,
+  reading: Reading,
+  facts: readonly Fact[],
+  act: Actions,
+): TemplateResult | typeof nothing {
+  if (state.steps.length === 0) return nothing;
+  const fromPlate = facts.filter((fact) => fact.source === "plate");
+  return html`
+    <h3 id="known-head">What is known</h3>
+    <ul class="known" aria-labelledby="known-head">${state.steps.map((step) => {
+      const words = stepWords(space, step, facts);
+      const why = reading.refused.find((one) => one.step === step)?.why;
+      return html`<li class=${step.kind === "skip" ? "unknown" : nothing}>
+        <span>${words}${why ? html`<br><span class="wrong">${why}</span>` : nothing}
+        ${step.kind === "plate" && fromPlate.length > 0 ? html`<br><small>${fromPlate.map((fact) => factWords(space, { ...fact, source: "said" })).join(" · ")}</small>` : nothing}</span>
+        <button type="button" class="plain" @click=${() => act.takeBack(step)}>${step.kind === "skip" ? "Ask again" : "Take back"}<span class="hidden">: ${words}</span></button>
+      </li>`;
+    })}</ul>
+    <p class="choices">
+      <button type="button" class="plain" @click=${() => act.undo()}>Undo the last step</button>
+      <button type="button" class="plain" @click=${() => act.startAgain()}>Start again</button>
+    </p>`;
+}
+
+function conflictBox({ space }: Lines, state: State, conflict: readonly Fact[], act: Actions): TemplateResult {
+  const stepOf = (fact: Fact): Step | undefined =>
+    state.steps.find((step) => {
+      if (fact.source === "plate") return step.kind === "plate";
+      return (
+        (step.kind === "fact" || step.kind === "found") &&
+        space.find(step.trait) === fact.trait &&
+        (step.kind === "found") === (fact.source === "as found")
+      );
+    });
+  return html`
+    <div class="box trap" role="alert">
+      <h3>No such car was built, or it is no longer as built</h3>
+      <p>These do not go together:</p>
+      <ul>${conflict.map((fact) => {
+        const step = stepOf(fact);
+        return html`<li>${factWords(space, fact)}
+          ${step ? html`<button type="button" class="plain" @click=${() => act.takeBack(step)}>Take back<span class="hidden">: ${labelOf(space, space.trait(fact.trait).id)}</span></button>` : nothing}</li>`;
+      })}</ul>
+      <p>Read the number again. If the car was changed since it was built, take the fact back and say below what was found.</p>
+    </div>`;
+}

@@ -1,0 +1,59 @@
+/** Traits, values and verdicts in the words that people read. */
+import { valueWords } from "../../../engine/answers/look.ts";
+import type { FactView, Look } from "../../../engine/answers/shapes/look.ts";
+import type { ValueView } from "../../../engine/answers/shapes/net-change.ts";
+import type { Catalog } from "../../../engine/records/catalog.ts";
+import type { Fact } from "../../../engine/scope/facts.ts";
+import type { Space } from "../../../engine/scope/space.ts";
+import type { Trait } from "../../../engine/scope/trait.ts";
+import type { Step } from "../state.ts";
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+export function factWords(space: Space, fact: Fact): string {
+  const trait = space.trait(fact.trait);
+  const found = fact.source === "as found" ? ", as found" : fact.source === "plate" ? ", from the plate" : "";
+  return `${capital(trait.label)}: ${valueWords(trait, fact.values)}${found}`;
+}
+
+/** A step as the list of what is known shows it. */
+export function stepWords(space: Space, step: Step, facts: readonly Fact[]): string {
+  if (step.kind === "plate") return `Plate ${step.value}`;
+  if (step.kind === "fitted") return `Fitted today: ${step.value}`;
+  const index = space.find(step.trait);
+  const label = index === undefined ? step.trait : capital(space.trait(index).label);
+  if (step.kind === "skip") return `${label}: not known`;
+  const source = step.kind === "found" ? "as found" : "said";
+  const fact = facts.find((one) => one.trait === index && one.source === source);
+  return fact ? factWords(space, fact) : `${label}: ${step.value}`;
+}
+
+export function labelOf(space: Space, id: string): string {
+  const index = space.find(id);
+  return index === undefined ? id : space.trait(index).label;
+}
+
+/** "front disc brakes: applies; drums: does not apply". */
+export function outcomeWords(look: Look): string {
+  return look.outcomes.map(({ words, means }) => `${words}: ${means}`).join("; ");
+}
+
+/** What to type for a trait that is a number or a date. */
+export function domainWords(trait: Trait, from: string, to: string): string {
+  return trait.kind === "date" ? `A date from ${from} to ${to}, as ${from}.` : `From ${from} to ${to}.`;
+}
+
+export function factViewWords({ text, source }: FactView): string {
+  return source === "said" ? text : `${text} (${source})`;
+}
+
+/** The values of a matter; the name of a part is left out where the matter is called the same. */
+export function valuesWords(catalog: Catalog, matter: string, values: readonly ValueView[]): string {
+  const words = values.map(({ value }) => {
+    const name = catalog.parts.get(value)?.name;
+    return name === undefined || name === matter ? value : `${value} ${name}`;
+  });
+  return words.join(" or ");
+}
