@@ -72,7 +72,7 @@ describe("one question", () => {
     ["applies", ["HY59-01", "--fact", "line=B", "--fact", "my=1959,1960"], { verdict: "look first" }],
     ["applies", ["--scope", "line=B; my=1957", "--fact", "line=B", "--fact", "my=..1957"], { verdict: "yes" }],
     ["applies", ["--scope", "eq=PT; eq=WN", "--fact", "eq=PT", "--fact", "eq=WN"], { verdict: "yes" }],
-    ["car", ["--plate", "B9 K 0412"], { verdict: "look first", ask: { trait: "PT" } }],
+    ["car", ["--plate", "B9 K 0412"], { verdict: "known", notNeeded: [] }],
     ["next-question", ["--fact", "line=B", "--record", "HY59-01"], { verdict: "look first" }],
     ["net-change", ["--from", "1958", "--plate", "B9K0412"], { verdict: "changed", to: 1959 }],
     ["plate", ["B9", "K", "0412"], { verdict: "read" }],
