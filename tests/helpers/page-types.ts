@@ -16,6 +16,7 @@ const ONE_OF_A_KIND: readonly [name: string, address: string][] = [
   ["index of lines", "/lines/"],
   ["index of years", "/years/"],
   ["index of bulletins", "/bulletins/"],
+  ["this car", "/car/"],
   ["map", "/map/"],
   ["feeds", "/feeds/"],
   ["for machines", "/data/"],
