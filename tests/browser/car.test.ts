@@ -147,10 +147,8 @@ test("the number on the plate is read, with spaces or without", async () => {
 
 test("a misread character is said, with what it could have been, and put right by pressing that", async () => {
   const plain = EXAMPLE.replaceAll(/[^A-Z0-9]/gi, "");
-  const { page } = await open(`/car/?plate=${plain.slice(0, 1)}Ø${plain.slice(1)}`, PHONE);
-  await page.locator(".plate .box").waitFor(); // one sign that is no character: still as long as a plate
   const wrong = `0${plain.slice(1)}`;
-  await page.goto(page.url().replace(/\?.*/, `?plate=${wrong}`));
+  const { page } = await open(`/car/?plate=${wrong}`, PHONE);
   const box = page.getByRole("alert");
   await box.waitFor();
   const { slips } = answerPlate(knowledge, wrong);
@@ -219,7 +217,7 @@ test("recent cars stay in this browser, lead back, and can be removed", async ()
   await untilSettled(page);
   await page.goto(page.url().replace(/\?.*/, ""));
   await page.getByText("Recent cars").click();
-  await page.getByRole("button", { name: /^Remove:/ }).click();
+  await page.getByRole("button", { name: /^Remove(?! all)/ }).click();
   expect(await page.locator(".recent").count()).toBe(0);
 });
 

@@ -71,14 +71,17 @@ async function start(): Promise<void> {
   update(data, readAddress(location.search));
 }
 
-/** Works out what follows at once from a state, draws it, and leaves the rest to be worked out in pieces. */
-function update(data: Data, state: State): void {
+/**
+ * Works out what follows at once from a state, draws it, and leaves the rest to be worked out in pieces. `arrived` is called
+ * when the car is on the page, which is later where its line has to be loaded first.
+ */
+function update(data: Data, state: State, arrived: () => void = () => {}): void {
   const reading = readSteps(data.lines, state);
   const only = reading.lines.length === 1 ? reading.lines[0] : undefined;
   const line = only === undefined ? undefined : data.line(only);
   if (only !== undefined && !line)
     data.loadLine(only).then(
-      () => state === shown.state && update(data, state),
+      () => state === shown.state && update(data, state, arrived),
       (error: unknown) => fail(error),
     );
   const verdicts = line && judge(line, reading.steps);
@@ -95,6 +98,7 @@ function update(data: Data, state: State): void {
   };
   wishes.wrongPart = typeof verdicts === "string" ? verdicts : undefined;
   draw(data);
+  if (line || only === undefined) arrived();
   void inPieces(rest(data, shown), sameAs(shown), () => draw(data));
 }
 
@@ -284,9 +288,10 @@ function go(data: Data, state: State, moveOn = true): void {
   const before = writeAddress(shown.state);
   history.pushState(null, "", `${location.pathname}${writeAddress(state)}`);
   wishes.first = wishes.wrongValue = wishes.wrongPart = undefined;
-  update(data, state);
-  keepRecent(data, before);
-  if (moveOn) toQuestion();
+  update(data, state, () => {
+    keepRecent(data, before);
+    if (moveOn) toQuestion();
+  });
 }
 
 /** A car is worth keeping once its line is known and something besides. */

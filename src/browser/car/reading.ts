@@ -11,6 +11,8 @@ import { isTrap } from "../../engine/records/is-trap.ts";
 import type { Lines } from "../../engine/records/lines-index.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
 import { carsWith, conflict, type Fact, FactError, readFacts } from "../../engine/scope/facts.ts";
+import { includes } from "../../engine/scope/ranges.ts";
+import { numberOf } from "../../engine/scope/trait.ts";
 import type { OpenLine } from "./data.ts";
 import { carOf, type State, type Step } from "./state.ts";
 
@@ -54,9 +56,21 @@ export function readSteps(lines: Lines, state: State): Reading {
     steps,
     facts,
     cars,
-    lines: lines.lines.filter((line) => space.sets.and(line.cars, cars) !== NONE).map((line) => line.id),
+    lines: linesOf(lines, cars),
     conflict: cars === NONE ? conflict(space, buildable, facts) : [],
   };
+}
+
+/** Not by what was built of each line: a car that was changed since is still of its line. */
+function linesOf({ space, lines }: Lines, cars: CarSet): string[] {
+  const index = space.role("line") as number;
+  const possible = space.sets.valuesOf(cars, index);
+  return lines
+    .filter((line) => {
+      const value = numberOf(space.trait(index), line.id);
+      return value !== undefined && includes(possible, value);
+    })
+    .map((line) => line.id);
 }
 
 function whyRefused({ space }: Lines, step: Extract<Step, { kind: "fact" | "found" }>): string | undefined {

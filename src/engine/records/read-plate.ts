@@ -1,7 +1,7 @@
 /**
  * Reads the number on a plate by the rules in the data.
  *
- * Spaces, dashes and case do not count. Of several plates with numbers of this length the one counts by which it reads best.
+ * Spaces, dashes, dots, stars and case do not count. Of several plates with numbers of this length the one counts by which it reads best.
  *
  *   A character that cannot stand at its place is a misreading: the answer says which characters can, the ones that look like
  *   it first; where the maker uses a check digit, only those with which it is right, if there are such.
@@ -59,7 +59,7 @@ const ALIKE = [
 ];
 
 export function readPlate(space: Space, built: CarSet, plates: readonly Plate[], typed: string): ReadPlate {
-  const number = typed.toUpperCase().replaceAll(/[^A-Z0-9]/g, "");
+  const number = typed.toUpperCase().replaceAll(/[\s.*/_\p{Dash}]/gu, "");
   const reads = plates
     .filter((plate) => lengthOf(plate) === number.length)
     .map((plate) => readBy(space, built, plate, number));

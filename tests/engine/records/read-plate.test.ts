@@ -59,7 +59,9 @@ describe("the frame plate of the tiny folder: line, year, plant, four digits", (
 
   test("the number comes back as it was read", () => {
     expect(readPlate(space, built, plates, " b9-k 0412").number).toBe("B9K0412");
-    expect(readPlate(space, built, plates, "?").number).toBe("");
+    expect(readPlate(space, built, plates, "*").number).toBe("");
+    // A sign that stands on no plate is not passed over.
+    expect(readPlate(space, built, plates, "B9Ø0412")).toMatchObject({ as: "misread", number: "B9Ø0412" });
   });
 });
 

@@ -30,14 +30,11 @@ export interface QuestionParts {
 
 export function questionView(parts: QuestionParts, act: Actions): TemplateResult {
   const { space, asked, others, skipped, open, searching } = parts;
+  // One heading for all states: the keyboard rests on it while the question under it changes.
   return html`
     <section aria-labelledby="question">
-      ${
-        asked
-          ? one(parts, asked, act)
-          : html`<h2 id="question" tabindex="-1">${searching ? "Next question" : "Nothing more to look at"}</h2>
-        <p>${searching ? "Looking for what still matters …" : closing(space, open, skipped)}</p>`
-      }
+      <h2 id="question" tabindex="-1">${heading(parts)}</h2>
+      ${asked ? one(parts, asked, act) : html`<p>${searching ? "Looking for what still matters …" : closing(space, open, skipped)}</p>`}
       ${
         others.length > 0
           ? html`<details class="others"><summary>Something else is easier to see?</summary><p class="choices">${others.map(
@@ -47,6 +44,11 @@ export function questionView(parts: QuestionParts, act: Actions): TemplateResult
           : nothing
       }
     </section>`;
+}
+
+function heading({ space, asked, searching }: QuestionParts): string {
+  if (asked) return `${capital(labelOf(space, asked.trait))}?`;
+  return searching ? "Next question" : "Nothing more to look at";
 }
 
 function closing(space: Space, open: number, skipped: readonly string[]): string {
@@ -63,7 +65,6 @@ function one({ space, cars, wrong }: QuestionParts, asked: Asked, act: Actions):
   const index = space.find(asked.trait) as number;
   const trait = space.trait(index);
   return html`
-    <h2 id="question" tabindex="-1">${capital(trait.label)}?</h2>
     <p>${trait.find}</p>
     ${trait.kind === "list" || trait.kind === "flag" ? choices(space, cars, index, trait, act) : numberForm(space, cars, index, trait, wrong, act)}
     <p class="choices"><button type="button" class="choice unsure" @click=${() => act.say({ kind: "skip", trait: trait.id })}>I don’t know</button></p>
