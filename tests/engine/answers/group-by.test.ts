@@ -1,0 +1,10 @@
+import { expect, test } from "vitest";
+import { groupBy } from "../../../src/engine/answers/group-by.ts";
+
+test("an item stands under each of its keys, in the order in which items come", () => {
+  const groups = groupBy(["ab", "b", "", "ba"], (word) => [...word]);
+  expect([...groups]).toEqual([
+    ["a", ["ab", "ba"]],
+    ["b", ["ab", "b", "ba"]],
+  ]);
+});

@@ -1,0 +1,83 @@
+import { expect, test } from "vitest";
+import { look, lookAt, sayFact, sayValues, valueWords } from "../../../src/engine/answers/look.ts";
+import { readScope } from "../../../src/engine/scope/read-scope.ts";
+import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
+
+const { catalog } = tinyKnowledge();
+const { space } = catalog;
+const cars = (text: string) => {
+  const read = readScope(space, text);
+  if (!("scope" in read)) throw new Error(text);
+  return space.sets.and(catalog.buildable, read.scope.cars);
+};
+const trait = (id: string) => space.trait(space.find(id) as number);
+
+test("what to look at, where, and what each answer would mean", () => {
+  expect(look(space, cars("line=B; my=1959; plant=K"), cars("number>=0412"))).toEqual({
+    what: "Look at the chassis number. the frame",
+    trait: "number",
+    label: "chassis number",
+    find: "the frame",
+    effort: 3,
+    options: ["0000 to 0411", "0412 to 9999"],
+    outcomes: [
+      { values: ["0000..0411"], words: "0000 to 0411", verdict: "no", means: "does not apply" },
+      { values: ["0412..9999"], words: "0412 to 9999", verdict: "yes", means: "applies" },
+    ],
+    deciding: ["number"],
+  });
+});
+
+test("what an answer would mean can be said otherwise", () => {
+  const found = look(
+    space,
+    cars("my=1959"),
+    cars("line=B"),
+    (left) => `${space.sets.valuesOf(left, space.find("line") as number)}`,
+  );
+  expect(found?.outcomes.map(({ words, means }) => [words, means])).toEqual([
+    ["Badger", "0,0"],
+    ["Heron", "1,1"],
+  ]);
+});
+
+test("nothing is asked where nothing is open", () => {
+  expect(look(space, cars("line=B"), cars("line=B"))).toBeUndefined();
+  expect(look(space, cars("line=B"), cars("line=H"))).toBeUndefined();
+});
+
+test("for a trait by itself, values of a list one by one and numbers as they run", () => {
+  expect(lookAt(space, cars("line=H"), space.find("plant") as number).options).toEqual(["Kelby", "Dunmoor"]);
+  expect(lookAt(space, cars("my=1957"), space.find("plant") as number).options).toEqual(["Kelby"]);
+  expect(lookAt(space, cars("all"), space.find("my") as number).options).toEqual(["1957 to 1961"]);
+});
+
+// trait, values, as written, in words
+const VALUES: [string, [number, number][], string[], string][] = [
+  ["line", [[0, 1]], ["B", "H"], "Badger or Heron"],
+  ["PT", [[0, 1]], ["no", "yes"], "no or yes"],
+  ["my", [[1958, 1958]], ["1958"], "1958"],
+  [
+    "my",
+    [
+      [1957, 1958],
+      [1960, 1960],
+    ],
+    ["1957..1958", "1960"],
+    "1957 to 1958 or 1960",
+  ],
+  ["number", [[7, 12]], ["0007..0012"], "0007 to 0012"],
+];
+test.each(VALUES)("%s %j", (id, values, written, words) => {
+  expect([sayValues(trait(id), values), valueWords(trait(id), values)]).toEqual([written, words]);
+});
+
+test("a fact, as given and as understood", () => {
+  const fact = {
+    trait: space.find("line") as number,
+    values: [[1, 1]] as const,
+    source: "said",
+    text: "line=heron",
+  } as const;
+  expect(sayFact(space, fact)).toEqual({ trait: "line", values: ["H"], source: "said", text: "line=heron" });
+});
