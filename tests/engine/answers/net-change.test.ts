@@ -1,0 +1,179 @@
+/** Net change against a slow twin: every kind of car is looked at by itself, year by year. */
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { readCar } from "../../../src/engine/answers/car.ts";
+import {
+  holdsIn,
+  isMatterItself,
+  kindOfCar,
+  mattersOf,
+  netChange,
+  twinFacts,
+  valuesIn,
+  yearSpan,
+  yearsOfCar,
+} from "../../../src/engine/answers/net-change.ts";
+import type { ChangeRecord } from "../../../src/engine/records/catalog.ts";
+import { knowledgeOf } from "../../helpers/one-record.ts";
+import { SEED } from "../../helpers/seed.ts";
+import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
+
+/** Line, plant and power take-off: what cars of two years have in common. Line H was built from 1959, line B up to 1960. */
+const KINDS = ["B", "H"].flatMap((line) => ["K", "D"].map((plant) => ({ line, plant })));
+const YEARS = [1957, 1958, 1959, 1960, 1961];
+const wasBuilt = ({ line, plant }: (typeof KINDS)[number], year: number): boolean =>
+  (line === "B" ? year <= 1960 : year >= 1959) && (plant === "K" || year >= 1959);
+const PARTS = ["HT-101", "HT-102", "HT-201"];
+const CELLS = KINDS.flatMap((kind) => YEARS.map((year) => ({ ...kind, year })));
+
+const asked = fc.record({
+  // Of each kind and year the part that was built in; nothing stated is a value too.
+  parts: fc.array(fc.constantFrom(...PARTS, ...PARTS, undefined), { minLength: CELLS.length, maxLength: CELLS.length }),
+  line: fc.constantFrom("B", "H", undefined),
+  plant: fc.constantFrom("K", "D", undefined),
+  from: fc.constantFrom(...YEARS),
+  to: fc.constantFrom(...YEARS),
+});
+
+test("changed for all, for some, for none: as kind by kind", () => {
+  const seen = { all: 0, some: 0, none: 0, nobody: 0 };
+  fc.assert(
+    fc.property(asked, ({ parts, line, plant, from, to }) => {
+      const statements = CELLS.flatMap((cell, i) =>
+        parts[i] === undefined
+          ? []
+          : [`  - { place: pump, part: ${parts[i]}, scope: line=${cell.line}; my=${cell.year}; plant=${cell.plant} }`],
+      );
+      const knowledge = knowledgeOf(
+        `built:\n  - { place: lift arms, part: none, scope: all }\n${statements.join("\n")}`,
+      );
+      const car = readCar(knowledge, {
+        facts: { my: to, ...(line ? { line } : {}), ...(plant ? { plant } : {}) },
+      });
+      const years = yearsOfCar(knowledge, car, from, to);
+      const matter = mattersOf(knowledge.catalog).find(({ name }) => name === "pump");
+      const found = matter && netChange(knowledge.catalog, matter, years);
+
+      const valueOf = (kind: (typeof KINDS)[number], year: number): string | undefined =>
+        parts[CELLS.findIndex((cell) => cell.line === kind.line && cell.plant === kind.plant && cell.year === year)];
+      const possible = (year: number) =>
+        KINDS.filter(
+          (kind) => (!line || kind.line === line) && (!plant || kind.plant === plant) && wasBuilt(kind, year),
+        );
+      const shared = possible(from).filter((kind) => possible(to).includes(kind));
+      const values = (year: number) => new Set(possible(year).map((kind) => valueOf(kind, year)));
+      const changed = shared.filter((kind) => valueOf(kind, from) !== valueOf(kind, to));
+      if (possible(from).length === 0 || possible(to).length === 0) {
+        seen.nobody++;
+        return;
+      }
+      if (values(from).size === 1 && values(to).size === 1) {
+        // Every car of the one year against every car of the other, whatever their kinds.
+        const same = [...values(from)][0] === [...values(to)][0];
+        expect(found?.certain).toBe(same ? undefined : true);
+        seen[same ? "none" : "all"]++;
+      } else if (changed.length === 0) {
+        expect(found).toBeUndefined();
+        seen.none++;
+      } else {
+        expect(found?.certain).toBe(changed.length === shared.length);
+        seen[changed.length === shared.length ? "all" : "some"]++;
+      }
+    }),
+    { seed: SEED, numRuns: 1500 },
+  );
+  for (const count of [seen.all, seen.some, seen.none]) expect(count).toBeGreaterThan(100);
+}, 60_000);
+
+describe("over several years", () => {
+  const PUMP = `built:
+  - { place: pump, part: HT-101, scope: line=B; my=1957 }
+  - { place: pump, part: HT-102, scope: line=B; my=1958 }
+  - { place: pump, part: HT-101, scope: line=B; my=1959 }
+  - { place: pump, part: HT-201, scope: line=B; my=1960 }`;
+  const knowledge = knowledgeOf(PUMP);
+  const change = (from: number, to: number) => {
+    const car = readCar(knowledge, { facts: { line: "B", my: to } });
+    const [matter] = mattersOf(knowledge.catalog);
+    const found = matter && netChange(knowledge.catalog, matter, yearsOfCar(knowledge, car, from, to));
+    const said = (values: readonly { said: string }[]): string => values.map((it) => it.said).join(" or ");
+    return (
+      found &&
+      `${said(found.from)} > ${said(found.to)}: ${found.steps.map((step) => `${step.year} ${said(step.values)}`).join(", ")}`
+    );
+  };
+
+  // from, to, the net change with its steps
+  test.each([
+    [1957, 1958, "HT-101 > HT-102: 1958 HT-102"],
+    [1957, 1959, undefined], // changed and changed back: no change
+    [1957, 1960, "HT-101 > HT-201: 1958 HT-102, 1959 HT-101, 1960 HT-201"], // one change, from the first to the last
+    [1960, 1958, "HT-201 > HT-102: 1959 HT-101, 1958 HT-102"], // backwards
+    [1958, 1958, undefined],
+  ])("from %i to %i: %s", (from, to, expected) => {
+    expect(change(from, to)).toBe(expected);
+  });
+});
+
+test("in its own year the car is looked at with its number; in another year with what it has in common", () => {
+  const knowledge = tinyKnowledge();
+  const { space } = knowledge.catalog;
+  const car = readCar(knowledge, { plate: "B9K0500", facts: { PT: true } });
+  const years = yearsOfCar(knowledge, car, 1958, 1959);
+  const numbers = years.map(({ cars }) => space.sets.valuesOf(cars, space.find("number") as number));
+  expect(numbers).toEqual([[[0, 9999]], [[500, 500]]]);
+  expect(twinFacts(space, car.facts, 1958).map(({ text }) => text)).toEqual([
+    "line=B",
+    "plant=K",
+    "PT=true",
+    "my=1958",
+  ]);
+  const [matter] = mattersOf(knowledge.catalog);
+  // The running change of 1959 has been passed by number 0500.
+  expect(years.map((year) => matter && valuesIn(knowledge.catalog, matter, year).map((it) => it.said))).toEqual([
+    ["HT-101"],
+    ["HT-102"],
+  ]);
+});
+
+test("two figures with different conditions are two settings only if one car has both", () => {
+  const settings = (second: string) =>
+    mattersOf(
+      knowledgeOf(`settings:
+  - { name: oil pressure, window: 120..135, unit: bar, conditions: hot, scope: my=1957-1958 }
+  - { name: oil pressure, window: 90..100, unit: bar, conditions: cold, scope: ${second} }`).catalog,
+    ).map(({ name }) => name);
+  expect(settings("my>=1959")).toEqual(["oil pressure"]);
+  expect(settings("my>=1958")).toEqual(["oil pressure (hot)", "oil pressure (cold)"]);
+});
+
+describe("a record by itself", () => {
+  const knowledge = tinyKnowledge();
+  const record = (id: string) => knowledge.catalog.records.get(id) as ChangeRecord;
+  // record, facts, year, whether it holds
+  test.each([
+    ["FR58-01", { line: "H" }, 1959, "yes"],
+    ["FR58-01", { line: "B" }, 1957, "no"], // not begun
+    ["FR58-01", { line: "B" }, 1958, "yes"],
+    ["FR58-01", { line: "B" }, 1959, "no"], // cancelled in 1959 for this line
+    ["FR58-01", {}, 1959, "some"],
+    ["HY59-01", { line: "B" }, 1959, "some"], // from a number on
+  ])("%s, %j, %i: %s", (id, facts, year, expected) => {
+    const car = readCar(knowledge, { facts: { ...facts, my: year } as never });
+    expect(holdsIn(knowledge, record(id), { year, cars: car.cars })).toBe(expected);
+  });
+
+  test("counts if it tells people what to do, or states nothing that has a value", () => {
+    expect([isMatterItself(record("HY59-01")), isMatterItself(record("FR58-01"))]).toEqual([true, true]);
+    const only = knowledgeOf("built: [{ place: pump, part: HT-101, scope: all }]").catalog.records.get("HY59-01");
+    expect(isMatterItself(only as ChangeRecord)).toBe(false);
+  });
+});
+
+test("cars of one kind are alike in all but the year and what runs; the years are those of the data", () => {
+  const { catalog } = tinyKnowledge();
+  const { space } = catalog;
+  const kind = kindOfCar(space, catalog.buildable);
+  expect([...space.sets.traitsOf(kind)].map((trait) => space.trait(trait).id)).not.toContain("my");
+  expect(yearSpan(catalog)).toEqual([1957, 1961]);
+});
