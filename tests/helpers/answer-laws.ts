@@ -76,7 +76,7 @@ export function lawfulAnswer(knowledge: Knowledge, asked: { question: string } &
   if (isOpen && !openForCar) expect(answer.because).toEqual([]);
   if (CARRIED[question]?.includes(answer.verdict)) expect(answer.because).not.toEqual([]);
   const car = carOf(asked);
-  if (car && QUESTIONS[question]?.car) expectLawfulCar(knowledge, { ...asked, car }, answer as CarAnswer);
+  if (car && QUESTIONS[question]?.car) expectLawfulCar(knowledge, { ...withoutCar(asked), car }, answer as CarAnswer);
   return answer;
 }
 
@@ -91,6 +91,11 @@ interface CarAnswer extends AnyAnswer {
 function carOf({ car, plate, facts, found, fitted }: Record<string, unknown>): CarInput | undefined {
   const loose = Object.entries({ plate, facts, found, fitted }).filter(([, field]) => field !== undefined);
   return (car ?? Object.fromEntries(loose)) as CarInput | undefined;
+}
+
+/** What is asked, without the fields of its car. */
+function withoutCar({ plate, facts, found, fitted, car, ...asked }: { question: string } & Record<string, unknown>) {
+  return asked;
 }
 
 type AskedCar = { question: string; car: CarInput } & Record<string, unknown>;

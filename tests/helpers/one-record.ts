@@ -11,7 +11,7 @@ title: Longer hydraulic pump
 issued: 1959-02-01
 kinds: [part]
 components: [pump]
-starts: 1957
+starts: start of 1957
 scope: ${scope}
 ${facts}
 ---

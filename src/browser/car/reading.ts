@@ -102,7 +102,8 @@ export function judge({ knowledge, list }: OpenLine, steps: readonly Step[]): Ve
   try {
     car = readCar(knowledge, carOf(steps));
   } catch (error) {
-    if (error instanceof QuestionError) return error.message;
+    // The page has the parts that records of the line name; nothing hangs on any other.
+    if (error instanceof QuestionError) return `${error.message} Records of this line name no such part.`;
     throw error;
   }
   const verdicts = list.verdicts(car.cars);

@@ -197,22 +197,46 @@ export function kindOfCar(space: Space, cars: CarSet): CarSet {
   return space.sets.forget(cars, runningTraits(space));
 }
 
-/** Cars of the two years are compared kind by kind. Unchanged is a kind of car that has the same value in both years. */
+/**
+ * Each car of the last year is compared with those of the first year that are most like it: alike in all but what runs; where
+ * there was none, alike in all but equipment too; where there was none, of the same line; or else with any of them.
+ * Changed for all: none of the cars compared has the same value. For none: no value differs.
+ */
 function changedCars(space: Space, first: readonly Value[], last: readonly Value[]): "all" | "some" | "none" {
   if (first.length === 1 && last.length === 1) return first[0]?.said === last[0]?.said ? "none" : "all";
   const { sets } = space;
-  const kinds = (values: readonly Value[]) => values.map(({ said, cars }) => ({ said, cars: kindOfCar(space, cars) }));
-  const after = kinds(last);
   let same = false;
   let differing = false;
-  for (const a of kinds(first))
-    for (const b of after) {
-      if (sets.and(a.cars, b.cars) === NONE) continue;
-      if (a.said === b.said) same = true;
-      else differing = true;
-    }
+  let rest = last;
+  for (const traits of likenesses(space)) {
+    const before = first.map(({ said, cars }) => ({ said, kind: sets.forget(cars, traits) }));
+    const matched = space.any(before.map(({ kind }) => kind));
+    for (const after of rest)
+      for (const { said, kind } of before) {
+        if (sets.and(after.cars, kind) === NONE) continue;
+        if (said === after.said) same = true;
+        else differing = true;
+      }
+    rest = rest
+      .map((value) => ({ ...value, cars: sets.minus(value.cars, matched) }))
+      .filter(({ cars }) => cars !== NONE);
+    if (rest.length === 0) break;
+  }
   if (!differing) return "none";
   return same ? "some" : "all";
+}
+
+/** What is not looked at when cars of two years are compared, from the closest likeness to none at all. */
+function likenesses(space: Space): ReadonlySet<number>[] {
+  const running = runningTraits(space);
+  const all = [...space.traits.keys()];
+  const line = space.role("line");
+  return [
+    running,
+    new Set(all.filter((trait) => running.has(trait) || space.trait(trait).kind === "flag")),
+    new Set(all.filter((trait) => trait !== line)),
+    new Set(all),
+  ];
 }
 
 function sayAll(values: readonly Value[]): string {

@@ -14,7 +14,7 @@ const ask = (asked: Record<string, unknown>): AppliesAnswer =>
 // what is asked of which car, verdict, the facts that carry it, what to look at
 const CASES: [Record<string, unknown>, string, string[], string | undefined][] = [
   [{ record: "HY59-01", plate: "B9K0412" }, "yes", ["line=B", "my=1959", "plant=K", "number=0412"], undefined], // the limit counts
-  [{ record: "HY59-01", plate: "B9K0411" }, "no", ["my=1959", "plant=K", "number=0411"], undefined],
+  [{ record: "HY59-01", plate: "B9K0411" }, "no", ["my=1959", "number=0411"], undefined],
   [{ record: "HY59-01", facts: { line: "H", my: 1959 } }, "no", ["line=H"], undefined],
   [{ record: "HY59-01", facts: { line: "B", my: 1957 } }, "no", ["my=1957"], undefined], // the change came later
   [

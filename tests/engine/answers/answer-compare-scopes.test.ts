@@ -15,7 +15,7 @@ const CASES: [string, string, string, string[]][] = [
   ["line=B; my=1959", "my=1959", "is covered", ["both", "onlyB"]],
   ["line=B", "my=1959", "overlaps", ["both", "onlyA", "onlyB"]],
   ["line=B", "line=H", "disjoint", ["onlyA", "onlyB"]],
-  ["plant=D; my=1957", "line=B", "is covered", ["onlyB"]], // the first holds for no car
+  ["plant=D; my=1957", "line=B", "disjoint", ["onlyB"]], // the first holds for no car
 ];
 test.each(CASES)("'%s' and '%s': %s", (a, b, verdict, shown) => {
   const answer = ask(a, b);

@@ -40,7 +40,9 @@ describe("what changed against the year that somebody knows", () => {
   });
 
   test("backwards", () => {
-    expect(inShort(ask({ from: 1960, facts: { line: "B", my: 1958 } }))).toContain("pump | HT-102 | HT-101 | changed");
+    expect(inShort(ask({ from: 1960, facts: { line: "B", my: 1958, plant: "K" } }))).toContain(
+      "pump | HT-102 | HT-101 | changed",
+    );
   });
 
   test("nothing between a year and itself", () => {
