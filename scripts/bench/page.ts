@@ -1,0 +1,157 @@
+/**
+ * One step on the page "this car", with many records, in Chromium slowed down four times: from the press to the new verdicts on
+ * the screen, and until everything is worked out. And how many bytes the page loads for one car of the data folder.
+ */
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { buildSite } from "../../src/build/build-site.ts";
+import { readFolder } from "../../src/build/data/read-folder.ts";
+import { progressOn } from "../../src/build/progress.ts";
+import { serve } from "../../src/build/serve.ts";
+import { writeData } from "../../src/build/write-data.ts";
+import { openKnowledge } from "../../src/engine/answers/knowledge.ts";
+import type { Catalog } from "../../src/engine/records/catalog.ts";
+import { Site } from "../../src/site/site.ts";
+import { makeFolder } from "./make-folder.ts";
+
+export interface PageSizes {
+  readonly records: number;
+  readonly steps: number;
+  readonly slowdown: number;
+}
+export const PAGE_SIZES: PageSizes = { records: 10_000, steps: 8, slowdown: 4 };
+
+export interface Step {
+  /** Records of the line; of these open before the step. */
+  readonly records: number;
+  readonly open: number;
+  /** Milliseconds from the press to the verdicts on the screen. */
+  readonly shown: number;
+  /** Milliseconds until the next questions and all looks are there too. */
+  readonly settled: number;
+}
+
+export interface PageResult {
+  readonly sizes: PageSizes;
+  readonly steps: readonly Step[];
+  /** For one car of the data folder: what was loaded, whole and compressed. */
+  readonly loaded: readonly { readonly path: string; readonly bytes: number; readonly gzip: number }[];
+}
+
+export async function benchPage(
+  sizes: PageSizes,
+  browserPath: string,
+  say: (line: string) => void,
+): Promise<PageResult> {
+  const home = await mkdtemp(join(tmpdir(), "yearmark-page-"));
+  const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox"] });
+  try {
+    say("building the data folder");
+    const place = join(home, "_site");
+    await buildSite({ data: "data", site: place, report: progressOn(process.stderr) });
+    const served = await serve({ folder: place, port: 0 });
+    const own = await catalogIn("data");
+    const loaded = await bytesOfOneCar(browser, served.url, own);
+    await served.close();
+    say(`making ${sizes.records} records`);
+    const folder = join(home, "many");
+    for (const [path, text] of makeFolder(sizes.records)) {
+      await mkdir(dirname(join(folder, path)), { recursive: true });
+      await writeFile(join(folder, path), text);
+    }
+    const many = await catalogIn(folder);
+    // The page and its scripts are the same whatever the data: only the documents of the lines are put in their place.
+    await writeData(new Site(openKnowledge(many, { layout: false })), place);
+    const again = await serve({ folder: place, port: 0 });
+    const steps = await walk(browser, again.url, many, sizes);
+    await again.close();
+    return { sizes, steps, loaded };
+  } finally {
+    await browser.close();
+    await rm(home, { recursive: true, force: true });
+  }
+}
+
+async function catalogIn(folder: string): Promise<Catalog> {
+  const { catalog } = await readFolder(folder);
+  if (!catalog) throw new Error(`${folder} has errors`);
+  return catalog;
+}
+
+function carAddress(url: string, { space, lines }: Catalog): string {
+  const trait = space.trait(space.role("line") as number).id;
+  return new URL(`car/?fact=${trait}:${lines[0]?.id}`, url).href;
+}
+
+async function bytesOfOneCar(browser: Browser, url: string, catalog: Catalog): Promise<PageResult["loaded"]> {
+  const page = await browser.newPage();
+  const loaded: { path: string; bytes: number; gzip: number }[] = [];
+  const bodies: Promise<void>[] = [];
+  page.on("response", (answer) => {
+    const read = answer.body().then((body) => {
+      loaded.push({ path: new URL(answer.url()).pathname, bytes: body.length, gzip: gzipSync(body).length });
+    });
+    bodies.push(read.catch(() => {}));
+  });
+  await page.goto(carAddress(url, catalog), { waitUntil: "networkidle" });
+  await settled(page);
+  await Promise.all(bodies);
+  await page.close();
+  return loaded;
+}
+
+/** Answers the questions of the page one after the other, always with the first answer offered. */
+async function walk(browser: Browser, url: string, catalog: Catalog, sizes: PageSizes): Promise<Step[]> {
+  const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+  const session = await page.context().newCDPSession(page);
+  await page.goto(carAddress(url, catalog));
+  await settled(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: sizes.slowdown });
+  const steps: Step[] = [];
+  while (steps.length < sizes.steps) {
+    const before = await page.locator(".tally b").allTextContents();
+    const [yes = 0, open = 0, no = 0] = before.map(Number);
+    const took = await page.evaluate(pressFirstAnswer);
+    if (took === undefined) break;
+    await settled(page);
+    const all = await page.evaluate((since) => performance.now() - since, took.since);
+    steps.push({ records: yes + open + no, open, shown: took.shown, settled: all });
+  }
+  await page.close();
+  return steps;
+}
+
+/** Runs in the page: presses the first answer, or types the first number that is possible; milliseconds until the next frame. */
+async function pressFirstAnswer(): Promise<{ since: number; shown: number } | undefined> {
+  const question = document.querySelector("section:has(> #question)");
+  const button = question?.querySelector<HTMLElement>(".choice:not(.unsure)");
+  const box = question?.querySelector<HTMLInputElement>("#value");
+  const status = document.getElementById("car-status");
+  if (!button && !box) return undefined;
+  if (status) status.textContent = "";
+  const since = performance.now();
+  if (box && question) {
+    box.value = /From (\S+) to/.exec(question.querySelector("#value-hint")?.textContent ?? "")?.[1] ?? "";
+    box.form?.requestSubmit();
+  } else button?.click();
+  await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0)));
+  return { since, shown: performance.now() - since };
+}
+
+/** The status line is written when the next question is known; looks stop appearing when the last piece is done. */
+async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => {
+      const status = document.getElementById("car-status")?.textContent ?? "";
+      const open = document.querySelectorAll(".open-list .judged > li").length;
+      return (
+        /do not apply/.test(status) && open === document.querySelectorAll(".open-list .judged > li > .look").length
+      );
+    },
+    undefined,
+    { timeout: 300_000, polling: 50 },
+  );
+}
