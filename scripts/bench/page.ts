@@ -2,7 +2,7 @@
  * One step on the page "this car", with many records, in Chromium slowed down four times: from the press to the new verdicts on
  * the screen, and until everything is worked out. And how many bytes the page loads for one car of the data folder.
  */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { gzipSync } from "node:zlib";
@@ -14,8 +14,11 @@ import { serve } from "../../src/build/serve.ts";
 import { writeData } from "../../src/build/write-data.ts";
 import { openKnowledge } from "../../src/engine/answers/knowledge.ts";
 import type { Catalog } from "../../src/engine/records/catalog.ts";
+import type { Slice } from "../../src/engine/records/slice.ts";
+import { span, type Trait, writtenValue } from "../../src/engine/scope/trait.ts";
 import { Site } from "../../src/site/site.ts";
 import { makeFolder } from "./make-folder.ts";
+import { random } from "./random.ts";
 
 export interface PageSizes {
   readonly records: number;
@@ -65,6 +68,7 @@ export async function benchPage(
     const many = await catalogIn(folder);
     // The page and its scripts are the same whatever the data: only the documents of the lines are put in their place.
     await writeData(new Site(openKnowledge(many, { layout: false })), place);
+    await varyScopes(join(place, "data/lines", `${many.lines[0]?.id}.json`), many);
     const again = await serve({ folder: place, port: 0 });
     const steps = await walk(browser, again.url, many, sizes);
     await again.close();
@@ -73,6 +77,24 @@ export async function benchPage(
     await browser.close();
     await rm(home, { recursive: true, force: true });
   }
+}
+
+/** The made-up records ask for line and year only; here each also asks for one or two of all other traits. */
+async function varyScopes(file: string, { space }: Catalog): Promise<void> {
+  const slice = JSON.parse(await readFile(file, "utf8")) as Slice;
+  const { whole, percent, pick } = random(1);
+  const traits = space.declared.filter((trait) => trait.role === undefined || trait.role === "plant");
+  const clause = (trait: Trait): string => {
+    if (trait.kind === "flag") return `${percent(50) ? "eq" : "no"}=${trait.id}`;
+    return trait.kind === "list"
+      ? `${trait.id}=${pick(trait.values).id}`
+      : `${trait.id}>=${writtenValue(trait, span(trait)[0])}`;
+  };
+  const records = slice.records.map((record) => ({
+    ...record,
+    scope: `${record.scope}; ${Array.from({ length: whole(1, 2) }, () => clause(pick(traits))).join("; ")}`,
+  }));
+  await writeFile(file, JSON.stringify({ ...slice, records }));
 }
 
 async function catalogIn(folder: string): Promise<Catalog> {
@@ -124,7 +146,7 @@ async function walk(browser: Browser, url: string, catalog: Catalog, sizes: Page
   return steps;
 }
 
-/** Runs in the page: presses the first answer, or types the first number that is possible; milliseconds until the next frame. */
+/** Runs in the page: presses the first answer, or types the last number that is possible; milliseconds until the next frame. */
 async function pressFirstAnswer(): Promise<{ since: number; shown: number } | undefined> {
   const question = document.querySelector("section:has(> #question)");
   const button = question?.querySelector<HTMLElement>(".choice:not(.unsure)");
@@ -134,7 +156,7 @@ async function pressFirstAnswer(): Promise<{ since: number; shown: number } | un
   if (status) status.textContent = "";
   const since = performance.now();
   if (box && question) {
-    box.value = /From (\S+) to/.exec(question.querySelector("#value-hint")?.textContent ?? "")?.[1] ?? "";
+    box.value = /to (\S+)\.$/.exec(question.querySelector("#value-hint")?.textContent ?? "")?.[1] ?? "";
     box.form?.requestSubmit();
   } else button?.click();
   await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0)));

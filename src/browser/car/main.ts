@@ -43,13 +43,21 @@ interface Shown {
   readonly explained: Map<string, AppliesAnswer>;
   readonly questions: Asked[];
   searching: boolean;
+  /** So many records of a list are drawn: a screenful at once, more when there is time. */
+  limit: number;
 }
+
+const SCREENFUL = 12;
+/** More than anybody reads at once, few enough for a slow phone. */
+const MANY = 60;
 
 /** What the reader chose to see, apart from the car. */
 interface Wishes {
   first: string | undefined;
   tellOf: string | undefined;
   readonly whole: Set<string>;
+  /** The bay sheet is made when somebody prints: it can be long. */
+  sheet: boolean;
   /** What was wrong with the last answer typed. */
   wrongValue: string | undefined;
   wrongPart: string | undefined;
@@ -59,6 +67,7 @@ const wishes: Wishes = {
   first: undefined,
   tellOf: undefined,
   whole: new Set(),
+  sheet: false,
   wrongValue: undefined,
   wrongPart: undefined,
 };
@@ -67,6 +76,12 @@ let recent = recentCars(storage);
 
 async function start(): Promise<void> {
   const data = await Data.load(root);
+  const onPaper = (printing: boolean): void => {
+    wishes.sheet = printing;
+    draw(data);
+  };
+  addEventListener("beforeprint", () => onPaper(true));
+  matchMedia("print").addEventListener("change", ({ matches }) => onPaper(matches));
   addEventListener("popstate", () => update(data, readAddress(location.search)));
   update(data, readAddress(location.search));
 }
@@ -95,6 +110,7 @@ function update(data: Data, state: State, arrived: () => void = () => {}): void 
     explained: new Map(),
     questions: [],
     searching: line !== undefined,
+    limit: SCREENFUL,
   };
   wishes.wrongPart = typeof verdicts === "string" ? verdicts : undefined;
   draw(data);
@@ -121,6 +137,7 @@ function* rest(data: Data, mine: Shown): Generator<void> {
       yield;
     }
   mine.searching = false;
+  mine.limit = MANY;
   announce(data, mine);
   if (state.known !== undefined) mine.net = netChangeOf(line, reading.steps, state.known);
   yield;
@@ -166,12 +183,6 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
   const year = yearOfCar(lines, car.cars);
   const asked = chooseQuestion(space.declared[space.role("year") ?? -1]?.id, year);
   const skipped = state.steps.flatMap((step) => (step.kind === "skip" ? [step.trait] : []));
-  const printed = recordsOnPaper(verdicts);
-  const cautions = cautionsFor(
-    catalog,
-    printed.flatMap((record) => record.systems),
-    printed.flatMap((record) => record.facts.components),
-  );
   return html`
     ${questionView(
       {
@@ -198,21 +209,32 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
         explained: shown.explained,
         cancelled: (item) => cancelledOn(line, car.cars, item),
         whole: wishes.whole,
+        limit: shown.limit,
       },
       act,
     )}
-    ${sheetView({
+    ${wishes.sheet ? sheet(line, verdicts, skipped) : nothing}`;
+}
+
+function sheet({ knowledge: { catalog } }: OpenLine, verdicts: Verdicts, skipped: readonly string[]) {
+  const { space } = catalog;
+  const printed = recordsOnPaper(verdicts);
+  return sheetView({
+    catalog,
+    facts: verdicts.car.facts.map((fact) => factWords(space, { ...fact, source: "said" })),
+    notKnown: skipped.map((id) => labelOf(space, id)),
+    open: verdicts.open,
+    yes: verdicts.yes,
+    looks: shown.looks,
+    net: typeof shown.net === "string" ? undefined : shown.net,
+    cautions: cautionsFor(
       catalog,
-      facts: car.facts.map((fact) => factWords(space, { ...fact, source: "said" })),
-      notKnown: skipped.map((id) => labelOf(space, id)),
-      open,
-      yes,
-      looks: shown.looks,
-      net: typeof shown.net === "string" ? undefined : shown.net,
-      cautions,
-      records: printed,
-      address: location.href,
-    })}`;
+      printed.flatMap((record) => record.systems),
+      printed.flatMap((record) => record.facts.components),
+    ),
+    records: printed,
+    address: location.href,
+  });
 }
 
 /** The reader's wish comes first, then the model year, without which little can be said, then what the engine asks for. */

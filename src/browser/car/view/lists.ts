@@ -22,10 +22,9 @@ export interface ListParts {
   readonly cancelled: (record: Judged) => "yes" | "look first" | undefined;
   /** Lists of which all is shown. */
   readonly whole: ReadonlySet<string>;
+  /** So many records of any other list are drawn. */
+  readonly limit: number;
 }
-
-/** So many records are drawn at first: more than anybody reads at once, few enough for a slow phone. */
-const LIMIT = 60;
 
 export function listsView(parts: ListParts, act: Actions): TemplateResult {
   const { yes, open, no } = parts.verdicts;
@@ -45,7 +44,7 @@ export function listsView(parts: ListParts, act: Actions): TemplateResult {
 }
 
 function list(parts: ListParts, name: "yes" | "open" | "no", records: readonly Judged[], act: Actions): TemplateResult {
-  const limit = parts.whole.has(name) ? records.length : LIMIT;
+  const limit = parts.whole.has(name) ? records.length : parts.limit;
   const groups = inOrder(
     records,
     ({ record, trap }) => ({ trap, systems: record.systems }),
