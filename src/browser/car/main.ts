@@ -43,11 +43,10 @@ interface Shown {
   readonly explained: Map<string, AppliesAnswer>;
   readonly questions: Asked[];
   searching: boolean;
-  /** So many records of a list are drawn: a screenful at once, more when there is time. */
+  /** Lists of up to so many records are drawn whole; of a longer one a screenful, until somebody asks for all of it. */
   limit: number;
 }
 
-const SCREENFUL = 12;
 /** More than anybody reads at once, few enough for a slow phone. */
 const MANY = 60;
 
@@ -110,7 +109,7 @@ function update(data: Data, state: State, arrived: () => void = () => {}): void 
     explained: new Map(),
     questions: [],
     searching: line !== undefined,
-    limit: SCREENFUL,
+    limit: 0,
   };
   wishes.wrongPart = typeof verdicts === "string" ? verdicts : undefined;
   draw(data);

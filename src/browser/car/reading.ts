@@ -2,12 +2,11 @@
 import { answerNetChange } from "../../engine/answers/answer-net-change.ts";
 import { answerPlate } from "../../engine/answers/answer-plate.ts";
 import { type KnownCar, readCar } from "../../engine/answers/car.ts";
+import type { Listed } from "../../engine/answers/car-list.ts";
 import { QuestionError } from "../../engine/answers/question-error.ts";
 import type { NetChangeAnswer } from "../../engine/answers/shapes/net-change.ts";
 import type { PlateAnswer } from "../../engine/answers/shapes/plate.ts";
-import type { ChangeRecord } from "../../engine/records/catalog.ts";
 import { yearsOf } from "../../engine/records/concerned.ts";
-import { isTrap } from "../../engine/records/is-trap.ts";
 import type { Lines } from "../../engine/records/lines-index.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
 import { carsWith, conflict, type Fact, FactError, readFacts } from "../../engine/scope/facts.ts";
@@ -83,10 +82,7 @@ function whyRefused({ space }: Lines, step: Extract<Step, { kind: "fact" | "foun
   }
 }
 
-export interface Judged {
-  readonly record: ChangeRecord;
-  readonly trap: boolean;
-}
+export type Judged = Listed;
 
 /** The car with the records of its line. */
 export interface Verdicts {
@@ -108,9 +104,9 @@ export function judge({ knowledge, list }: OpenLine, steps: readonly Step[]): Ve
   }
   const verdicts = list.verdicts(car.cars);
   const sorted: Record<"yes" | "no" | "look first", Judged[]> = { yes: [], no: [], "look first": [] };
-  list.records.forEach((record, i) => {
+  list.listed.forEach((record, i) => {
     const verdict = verdicts[i];
-    if (verdict !== undefined && verdict !== "no such car") sorted[verdict].push({ record, trap: isTrap(record) });
+    if (verdict !== undefined && verdict !== "no such car") sorted[verdict].push(record);
   });
   return { car, yes: sorted.yes, open: sorted["look first"], no: sorted.no };
 }

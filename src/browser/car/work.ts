@@ -6,6 +6,8 @@ const PIECE = 12; // milliseconds
 
 /** Runs `pieces` to the end, calling `pause` after every stretch. Stops without a word once `goOn` says so. */
 export async function inPieces(pieces: Iterator<unknown>, goOn: () => boolean, pause: () => void): Promise<void> {
+  // What has just been drawn is shown first.
+  await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0)));
   for (;;) {
     const until = performance.now() + PIECE;
     do {

@@ -3,19 +3,29 @@
  * all cars have in common done once.
  */
 import type { ChangeRecord } from "../records/catalog.ts";
+import { isTrap } from "../records/is-trap.ts";
 import type { Applies } from "../scope/applies.ts";
 import type { CarSet } from "../scope/diagram.ts";
 import { type AskedTrait, traitsThatMatter } from "../scope/next-trait.ts";
 import { Sweep } from "../scope/sweep.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 
+/** A record, and whether it is a trap: that takes a look at all of its statements. */
+export interface Listed {
+  readonly record: ChangeRecord;
+  readonly trap: boolean;
+}
+
 export class CarList {
   readonly records: readonly ChangeRecord[];
+  /** The same records, in the same order. */
+  readonly listed: readonly Listed[];
   readonly #knowledge: CarKnowledge;
   readonly #sweep: Sweep;
 
   constructor(knowledge: CarKnowledge) {
     this.records = [...knowledge.catalog.records.values()];
+    this.listed = this.records.map((record) => ({ record, trap: isTrap(record) }));
     this.#knowledge = knowledge;
     this.#sweep = new Sweep(
       knowledge.catalog.space,

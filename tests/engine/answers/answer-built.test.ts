@@ -1,7 +1,11 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { answerQuestion } from "../../../src/engine/answers/questions.ts";
 import type { BuiltAnswer } from "../../../src/engine/answers/shapes/built.ts";
 import { lawfulAnswer } from "../../helpers/answer-laws.ts";
+import { asked, fits, knownInPart, saidOfCells, scopeOf, TRACTORS } from "../../helpers/listed-tractors.ts";
+import { knowledgeOf } from "../../helpers/one-record.ts";
+import { SEED } from "../../helpers/seed.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 const knowledge = tinyKnowledge();
@@ -33,4 +37,47 @@ test("a place that nobody knows is refused, with the nearest name", () => {
   const asking = (place: string) => () => answerQuestion(knowledge, { question: "built", place });
   expect(asking("pmup")).toThrow("No place is called 'pmup'. Did you mean 'pump'?");
   expect(asking("steering wheel")).toThrow("No place is called 'steering wheel'.");
+});
+
+/** The verdict where one thing only is said; a part is known. */
+const ALONE: Readonly<Record<string, string>> = {
+  "-": "not on record",
+  none: "nothing fitted",
+  "HT-101 HT-102": "mixed stretch",
+};
+
+/** The slow twin: what the plant fitted is looked up car by car. */
+test("is what car by car was fitted to all cars that it can be", () => {
+  const seen = new Map<string, number>();
+  // Either part in a mixed stretch; "-" where no record says anything.
+  const fitted = saidOfCells(fc.constantFrom("HT-101", "HT-102", "none", "HT-101 HT-102", "-"));
+  fc.assert(
+    fc.property(fitted, fc.array(knownInPart, { minLength: 4, maxLength: 4 }), (stated, cars) => {
+      const state = (value: string, how: string): string => {
+        const scope = scopeOf((car) => stated(car) === value);
+        return scope === undefined ? "" : `\n  - { place: pump, ${how}, scope: ${scope} }`;
+      };
+      const built = ["HT-101", "HT-102", "none"].map((part) => state(part, `part: ${part}`)).join("");
+      const mixed = state("HT-101 HT-102", "parts: [HT-101, HT-102]");
+      const own = knowledgeOf(`${built ? `built:${built}` : "built: []"}\n${mixed ? `mixed:${mixed}` : "mixed: []"}`);
+      for (const known of cars) {
+        const values = [...new Set(TRACTORS.filter(fits(known)).map(stated))];
+        const parts = [...new Set(values.filter((value) => value !== "-").flatMap((value) => value.split(" ")))];
+        const [value = "", ...more] = values;
+        const alone = ALONE[value] ?? "known";
+        const verdict = more.length > 0 ? "look first" : alone;
+        const answer = answerQuestion(own, { question: "built", place: "pump", car: asked(known) }) as BuiltAnswer;
+        expect([answer.verdict, answer.parts.toSorted(), answer.perhapsNotOnRecord, answer.ask !== undefined]).toEqual([
+          verdict,
+          parts.sort(),
+          values.includes("-"),
+          verdict === "look first",
+        ]);
+        seen.set(verdict, (seen.get(verdict) ?? 0) + 1);
+      }
+    }),
+    { seed: SEED, numRuns: 150 },
+  );
+  for (const verdict of ["known", "nothing fitted", "mixed stretch", "not on record", "look first"])
+    expect(seen.get(verdict)).toBeGreaterThan(10);
 });

@@ -22,9 +22,11 @@ export interface ListParts {
   readonly cancelled: (record: Judged) => "yes" | "look first" | undefined;
   /** Lists of which all is shown. */
   readonly whole: ReadonlySet<string>;
-  /** So many records of any other list are drawn. */
+  /** Any other list is drawn whole if it has no more records than this; otherwise a screenful. */
   readonly limit: number;
 }
+
+const SCREENFUL = 12;
 
 export function listsView(parts: ListParts, act: Actions): TemplateResult {
   const { yes, open, no } = parts.verdicts;
@@ -44,7 +46,8 @@ export function listsView(parts: ListParts, act: Actions): TemplateResult {
 }
 
 function list(parts: ListParts, name: "yes" | "open" | "no", records: readonly Judged[], act: Actions): TemplateResult {
-  const limit = parts.whole.has(name) ? records.length : parts.limit;
+  const whole = parts.whole.has(name) || records.length <= parts.limit;
+  const limit = whole ? records.length : SCREENFUL;
   const groups = inOrder(
     records,
     ({ record, trap }) => ({ trap, systems: record.systems }),
