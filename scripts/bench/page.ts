@@ -9,14 +9,13 @@ import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { buildSite } from "../../src/build/build-site.ts";
 import { readFolder } from "../../src/build/data/read-folder.ts";
+import { openSite } from "../../src/build/open-site.ts";
 import { progressOn } from "../../src/build/progress.ts";
 import { serve } from "../../src/build/serve.ts";
 import { writeData } from "../../src/build/write-data.ts";
-import { openKnowledge } from "../../src/engine/answers/knowledge.ts";
 import type { Catalog } from "../../src/engine/records/catalog.ts";
 import type { Slice } from "../../src/engine/records/slice.ts";
 import { span, type Trait, writtenValue } from "../../src/engine/scope/trait.ts";
-import { Site } from "../../src/site/site.ts";
 import { makeFolder } from "./make-folder.ts";
 import { random } from "./random.ts";
 
@@ -67,7 +66,7 @@ export async function benchPage(
     }
     const many = await catalogIn(folder);
     // The page and its scripts are the same whatever the data: only the documents of the lines are put in their place.
-    await writeData(new Site(openKnowledge(many, { layout: false })), place);
+    await writeData(await openSite(folder), place);
     await varyScopes(join(place, "data/lines", `${many.lines[0]?.id}.json`), many);
     const again = await serve({ folder: place, port: 0 });
     const steps = await walk(browser, again.url, many, sizes);

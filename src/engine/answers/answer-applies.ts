@@ -41,7 +41,7 @@ export function answerApplies(
   return {
     question: "applies",
     ...decision,
-    words: [decision.words, ...cancels.map(sayCancelled)].join(" "),
+    words: [...cancels.map(sayCancelled), decision.words].join(" "),
     scope: sayScope(catalog, scope),
     ...(found ? cancelledFor(knowledge, car.cars, found) : {}),
   };
@@ -49,7 +49,7 @@ export function answerApplies(
 
 function sayCancelled({ cancel, verdict }: ReturnType<typeof cancelsFor>[number]): string {
   return verdict === "yes"
-    ? `But ${cancel.record} has cancelled it.`
+    ? `${cancel.record} has cancelled it.`
     : `${cancel.record} has cancelled it for some of the cars that this can be.`;
 }
 
@@ -74,7 +74,7 @@ export function decide(knowledge: CarKnowledge, car: KnownCar, scope: Scope, bec
       facts: clash.map((fact) => sayFact(space, fact)),
       notNeeded: car.facts.filter((fact) => !clash.includes(fact)).map((fact) => sayFact(space, fact)),
       conflict: clash.map((fact) => sayFact(space, fact)),
-      words: `No such car was built, or it is no longer as built: ${clash.map((fact) => fact.text).join(" and ")} do not go together. Read the plate again, or say what was found on the car.`,
+      words: `No such car was built, or it is no longer as built: ${clash.map((fact) => fact.text).join(" and ")} ${clash.length === 1 ? "was not built" : "do not go together"}. Read the plate again, or say what was found on the car.`,
     };
   }
   const holds = (cars: CarSet): boolean => applies(space.sets, cars, scope.cars) === verdict;

@@ -1,12 +1,13 @@
 /** "Which part was this car built with, in this place?" Mixed stretches and gaps in the records are said, never guessed over. */
 
-import { statementsOf } from "../records/statement.ts";
+import { type Built, type Mixed, statementsOf } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { conflict } from "../scope/facts.ts";
+import { carsWith, conflict } from "../scope/facts.ts";
 import { nearest } from "../scope/nearest.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { look, sayFact } from "./look.ts";
+import { NOT_ON_RECORD } from "./net-change.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
 import type { BuiltAnswer } from "./shapes/built.ts";
@@ -20,39 +21,71 @@ export function answerBuilt(
   const { space } = catalog;
   const place = findPlace(knowledge, typed);
   const car = readCar(knowledge, input);
-  const facts = car.facts.map((fact) => sayFact(space, fact));
-  const base = { question: "built" as const, place, facts, notNeeded: [] };
-  if (car.cars === NONE) {
-    const clash = conflict(space, catalog.buildable, car.facts).map((fact) => sayFact(space, fact));
+  // What was found on the car says nothing about what the plant fitted.
+  const asBuilt = car.facts.filter((fact) => fact.source !== "as found");
+  const facts = asBuilt.map((fact) => sayFact(space, fact));
+  const found = car.facts.filter((fact) => fact.source === "as found").map((fact) => sayFact(space, fact));
+  const base = { question: "built" as const, place, facts, notNeeded: found };
+  const cars = carsWith(space, catalog.buildable, asBuilt);
+  if (cars === NONE) {
+    const clash = conflict(space, catalog.buildable, asBuilt).map((fact) => sayFact(space, fact));
     return { ...base, verdict: "no such car", because: [], conflict: clash, parts: [], perhapsNotOnRecord: false };
   }
   const statements = [...catalog.records.values()]
     .flatMap((record) => [...statementsOf(record.statements, "built"), ...statementsOf(record.statements, "mixed")])
-    .filter((it) => it.place === place && space.sets.and(car.cars, it.scope.cars) !== NONE);
-  const because = statements.map((it) => reasonFor(catalog, it));
-  const covered = space.any(statements.map((it) => it.scope.cars));
-  const silent = space.sets.minus(car.cars, covered) !== NONE;
-  const parts = [...new Set(statements.flatMap((it) => (it.type === "mixed" ? it.parts : [it.part ?? "none"])))];
-  const found = { ...base, because, parts, perhapsNotOnRecord: silent };
-  if (statements.length === 0) return { ...found, verdict: "not on record" };
-  const [first] = statements;
-  if (statements.length === 1 && first && !silent) {
-    if (first.type === "mixed") return { ...found, verdict: "mixed stretch" };
-    return { ...found, verdict: first.part === undefined ? "nothing fitted" : "known" };
+    .filter((it) => it.place === place && space.sets.and(cars, it.scope.cars) !== NONE);
+  const values = valuesOf(knowledge, cars, statements);
+  const parts = [...new Set(statements.flatMap(partsOf))];
+  const silent = values.some((value) => value.said === NOT_ON_RECORD);
+  const answer = {
+    ...base,
+    because: statements.map((it) => reasonFor(catalog, it)),
+    parts,
+    perhapsNotOnRecord: silent,
+  };
+  const [only] = values;
+  if (values.length === 1 && only) {
+    if (only.said === NOT_ON_RECORD) return { ...answer, verdict: "not on record" };
+    if (parts.length > 1) return { ...answer, verdict: "mixed stretch" };
+    return { ...answer, verdict: parts[0] === "none" ? "nothing fitted" : "known" };
   }
-  const ask = firstLook(
-    knowledge,
-    car.cars,
-    statements.map((it) => it.scope.cars),
-  );
-  if (parts.length === 1 && !silent) return { ...found, verdict: parts[0] === "none" ? "nothing fitted" : "known" };
-  return { ...found, verdict: "look first", ...(ask ? { ask } : {}) };
+  const ask = whatTells(knowledge, cars, values);
+  // Nothing to look at where records contradict each other for the same cars: only the part itself tells.
+  return ask ? { ...answer, verdict: "look first", ask } : { ...answer, verdict: "mixed stretch" };
 }
 
-/** The look that settles the first statement that is still open. */
-function firstLook(knowledge: CarKnowledge, cars: CarSet, scopes: readonly CarSet[]): ReturnType<typeof look> {
-  for (const scope of scopes) {
-    const found = look(knowledge.catalog.space, cars, scope);
+interface Value {
+  readonly said: string;
+  readonly cars: CarSet;
+}
+
+function partsOf(statement: Built | Mixed): readonly string[] {
+  return statement.type === "mixed" ? statement.parts : [statement.part ?? "none"];
+}
+
+/** What may have been fitted, each with the cars that have it; where nobody says so, "not on record". */
+function valuesOf({ catalog: { space } }: CarKnowledge, cars: CarSet, statements: readonly (Built | Mixed)[]): Value[] {
+  const values = new Map<string, CarSet>();
+  let silent = cars;
+  for (const statement of statements) {
+    const said = [...partsOf(statement)].sort().join(" or ");
+    const here = space.sets.and(cars, statement.scope.cars);
+    values.set(said, space.sets.or(values.get(said) ?? NONE, here));
+    silent = space.sets.minus(silent, here);
+  }
+  if (silent !== NONE) values.set(NOT_ON_RECORD, silent);
+  return [...values].map(([said, its]) => ({ said, cars: its }));
+}
+
+/** The look that tells the values apart, as far as one does. */
+function whatTells({ catalog: { space } }: CarKnowledge, cars: CarSet, values: readonly Value[]) {
+  const means = (left: CarSet): string =>
+    values
+      .filter((value) => space.sets.and(left, value.cars) !== NONE)
+      .map((value) => value.said)
+      .join(" or ");
+  for (const value of values) {
+    const found = look(space, cars, value.cars, means);
     if (found) return found;
   }
   return undefined;

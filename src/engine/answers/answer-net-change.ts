@@ -10,6 +10,7 @@ import { type KnownCar, readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { look, sayFact } from "./look.ts";
 import {
+  changedCars,
   holdsIn,
   isMatterItself,
   kindOfCar,
@@ -63,7 +64,7 @@ export function answerNetChange(
       conflict: clash.map((fact) => sayFact(space, fact)),
     };
   }
-  const changed = mattersOf(catalog).flatMap((matter) => netChange(catalog, matter, years) ?? []);
+  const changed = mattersOf(catalog).flatMap((matter) => netChange(knowledge, matter, years) ?? []);
   const told = new Set(changed.flatMap((change) => recordsOf(change)));
   const changes = [
     ...changed.map((change) => viewMatter(knowledge, car, change)),
@@ -118,7 +119,7 @@ function viewMatter(knowledge: CarKnowledge, car: KnownCar, change: MatterChange
     name: change.matter.name,
     systems: [...new Set(records.flatMap((record) => record.systems))],
     trap: records.some(isTrap),
-    verdict: ask ? "look first" : change.certain ? "changed" : "changed against some",
+    verdict: ask || isMixed(change.to) ? "look first" : change.certain ? "changed" : "changed against some",
     from: change.from.map(viewValue),
     to: change.to.map(viewValue),
     steps: change.steps.map(({ year, values }) => ({ year, values: values.map(viewValue) })),
@@ -134,7 +135,7 @@ function viewMatter(knowledge: CarKnowledge, car: KnownCar, change: MatterChange
 function whatDecides(
   { catalog: { space } }: CarKnowledge,
   car: KnownCar,
-  { from, to }: MatterChange,
+  { from, to }: Pick<MatterChange, "from" | "to">,
 ): Look | undefined {
   const { sets } = space;
   const means = (values: readonly Pick<Value, "said" | "cars">[]) => (left: CarSet) =>
@@ -160,7 +161,12 @@ function viewValue(value: Value): ValueView {
   return { value: value.said, records: [...new Set(value.statements.map((it) => it.record))] };
 }
 
-/** A record whose instruction holds in one of the years and not in the other. */
+/** In a mixed stretch only the part itself tells which it is. */
+function isMixed(values: readonly Value[]): boolean {
+  return values.some((value) => value.statements.some((it) => it.type === "mixed"));
+}
+
+/** A record whose instruction holds for cars of one of the years and not for those of the other that are like them. */
 function viewRecordChange(
   knowledge: CarKnowledge,
   car: KnownCar,
@@ -168,35 +174,24 @@ function viewRecordChange(
   before: YearOfCar,
   after: YearOfCar,
 ): ChangeView | undefined {
-  const held = holdsIn(knowledge, record, before);
-  const holds = holdsIn(knowledge, record, after);
-  if (held === holds) return undefined;
-  const { space } = knowledge.catalog;
-  const open = [holds, held].includes("some");
-  const ask = open
-    ? look(space, car.cars, holds === "some" ? record.scope.cars : kindInScope(knowledge, record, before))
-    : undefined;
+  const from = holdsIn(knowledge, record, before);
+  const to = holdsIn(knowledge, record, after);
+  const changed = changedCars(knowledge.catalog.space, from, to);
+  if (changed === "none") return undefined;
+  const ask = whatDecides(knowledge, car, { from, to });
+  const view = (value: Value): ValueView => ({ value: value.said, records: [record.id] });
   return {
     kind: "record",
     name: record.facts.title,
     systems: [...record.systems],
     trap: isTrap(record),
-    verdict: ask ? "look first" : open ? "changed against some" : "changed",
-    from: [viewHeld(record, held)],
-    to: [viewHeld(record, holds)],
+    verdict: ask ? "look first" : changed === "all" ? "changed" : "changed against some",
+    from: from.map(view),
+    to: to.map(view),
     steps: [],
     records: [record.id],
     ...(ask ? { ask } : {}),
   };
-}
-
-function kindInScope({ catalog: { space } }: CarKnowledge, record: ChangeRecord, { cars }: YearOfCar): CarSet {
-  return kindOfCar(space, space.sets.and(cars, record.scope.cars));
-}
-
-function viewHeld(record: ChangeRecord, state: "yes" | "no" | "some"): ValueView {
-  const words = { yes: "holds", no: "does not hold", some: "holds for some of these cars" };
-  return { value: words[state], records: [record.id] };
 }
 
 /** What the records between the two years say was left alone on cars like these. */

@@ -2,7 +2,9 @@
 
 import { readPlate } from "../records/read-plate.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { carsWith, type Fact, FactError, readFacts } from "../scope/facts.ts";
+import { carsWith, type Fact, FactError, NOT_ASKED, readFacts } from "../scope/facts.ts";
+import { FITTED } from "../scope/space.ts";
+import type { Trait } from "../scope/trait.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { builtWith, perhapsBuiltWith, placesOf } from "./fitted.ts";
 import { findPart } from "./part-number.ts";
@@ -26,7 +28,12 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
       ...readFacts(space, input.facts ?? {}, "said"),
       ...readFacts(space, input.found ?? {}, "as found"),
       ...fitted.map(
-        (part): Fact => ({ trait: space.fitted(part), values: [[1, 1]], source: "as found", text: `fitted=${part}` }),
+        (part): Fact => ({
+          trait: space.askedFitted(part) ?? NOT_ASKED,
+          values: [[1, 1]],
+          source: "as found",
+          text: `fitted=${part}`,
+        }),
       ),
     ];
     return { facts, cars: carsOf(knowledge, buildable, facts, fitted), fitted };
@@ -43,7 +50,12 @@ export function carsOf(
   facts: readonly Fact[],
   fitted: readonly string[],
 ): CarSet {
-  return asBuilt(knowledge, carsWith(knowledge.catalog.space, built, facts), fitted);
+  const { space } = knowledge.catalog;
+  // A part may also be told as the trait that a scope asks for: "fitted PART" is yes or no.
+  const told = facts.filter((fact) => fact.trait !== NOT_ASKED && space.isFitted(fact.trait));
+  const isOn = (fact: Fact): boolean => fact.values.every(([from]) => from === 1);
+  const on = [...fitted, ...told.filter(isOn).map((fact) => partOf(space.trait(fact.trait)))];
+  return asBuilt(knowledge, carsWith(space, built, facts), on, new Set(told.map((fact) => fact.trait)));
 }
 
 function plateFacts({ catalog }: CarKnowledge, typed: string | undefined): readonly Fact[] {
@@ -66,6 +78,10 @@ function plateFacts({ catalog }: CarKnowledge, typed: string | undefined): reado
 function fittedPart({ catalog }: CarKnowledge, typed: string): string {
   const found = findPart(catalog, typed);
   if (found.as === "part number") return found.part.number;
+  if (found.as === "several")
+    throw new QuestionError(
+      `'${typed}' may be any of ${found.parts.map((part) => part.number).join(", ")}. Write the number as it stands there.`,
+    );
   throw new QuestionError(
     found.as === "casting number"
       ? `'${typed}' is a casting number, not a part number.`
@@ -73,20 +89,26 @@ function fittedPart({ catalog }: CarKnowledge, typed: string): string {
   );
 }
 
+/** The part that a trait "fitted PART" is about. */
+function partOf(trait: Trait): string {
+  return trait.id.slice(`${FITTED} `.length);
+}
+
 /**
  * What is on the car today where nobody says otherwise: what the plant fitted. A part that scopes ask for with "fitted" is on
  * the car exactly where it was built in, unless another part is reported in its place.
  */
-function asBuilt(knowledge: CarKnowledge, cars: CarSet, fitted: readonly string[]): CarSet {
+function asBuilt(knowledge: CarKnowledge, cars: CarSet, fitted: readonly string[], told: ReadonlySet<number>): CarSet {
   const { space } = knowledge.catalog;
   const { sets } = space;
   const taken = new Set(fitted.flatMap((part) => [...placesOf(knowledge, part)]));
   let left = cars;
   space.traits.slice(space.declared.length).forEach((trait, i) => {
     if (left === NONE) return;
-    const part = trait.id.slice(trait.id.indexOf(" ") + 1);
-    if (fitted.includes(part)) return;
-    const on = space.where(space.declared.length + i, [[1, 1]]);
+    const part = partOf(trait);
+    const index = space.declared.length + i;
+    if (told.has(index)) return;
+    const on = space.where(index, [[1, 1]]);
     const replaced = [...placesOf(knowledge, part)].some((place) => taken.has(place));
     const built = replaced ? NONE : builtWith(knowledge, part);
     const perhaps = replaced ? NONE : perhapsBuiltWith(knowledge, part);

@@ -2,7 +2,7 @@
 
 import type { Applies } from "../scope/applies.ts";
 import type { CarSet } from "../scope/diagram.ts";
-import type { Fact } from "../scope/facts.ts";
+import { type Fact, NOT_ASKED } from "../scope/facts.ts";
 import { nextLook } from "../scope/question.ts";
 import type { Ranges } from "../scope/ranges.ts";
 import type { Space } from "../scope/space.ts";
@@ -39,13 +39,19 @@ export function look(space: Space, cars: CarSet, scope: CarSet, means?: (left: C
   };
 }
 
+function whatToDo(space: Space, index: number): string {
+  const { label, find } = space.trait(index);
+  const how = `${find.charAt(0).toUpperCase()}${find.slice(1)}${/[.!?]$/.test(find) ? "" : "."}`;
+  return `${space.isFitted(index) ? `Look whether it is so: ${label}.` : `Look at the ${label}.`} ${how}`;
+}
+
 /** The question for one trait, with the values that are still possible, each by itself where they can be told one by one. */
 export function lookAt(space: Space, cars: CarSet, index: number): Omit<Look, "outcomes" | "deciding"> {
   const trait = space.trait(index);
   const possible = space.sets.valuesOf(cars, index);
   const single = trait.kind === "list" || trait.kind === "flag";
   return {
-    what: `Look at the ${trait.label}. ${trait.find}`,
+    what: whatToDo(space, index),
     trait: trait.id,
     label: trait.label,
     find: trait.find,
@@ -82,6 +88,9 @@ export function valueWords(trait: Trait, values: Ranges): string {
 }
 
 export function sayFact(space: Space, fact: Fact): FactView {
+  // A part that no scope asks for has no trait; it is named as the others are.
+  if (fact.trait === NOT_ASKED)
+    return { trait: fact.text.replace("=", " "), values: ["yes"], source: fact.source, text: fact.text };
   const trait = space.trait(fact.trait);
   return { trait: trait.id, values: sayValues(trait, fact.values), source: fact.source, text: fact.text };
 }

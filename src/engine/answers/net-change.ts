@@ -16,8 +16,8 @@
 import type { Catalog, ChangeRecord } from "../records/catalog.ts";
 import { begins } from "../records/concerned.ts";
 import { type Built, type Interval, type Mixed, type Setting, statementsOf } from "../records/statement.ts";
-import { type CarSet, NONE } from "../scope/diagram.ts";
-import type { Fact } from "../scope/facts.ts";
+import { ALL, type CarSet, NONE } from "../scope/diagram.ts";
+import { type Fact, NOT_ASKED } from "../scope/facts.ts";
 import type { Space } from "../scope/space.ts";
 import { span } from "../scope/trait.ts";
 import { carsOf, type KnownCar } from "./car.ts";
@@ -61,6 +61,9 @@ export interface MatterChange {
 }
 
 export const NOT_ON_RECORD = "not on record";
+/** The values of a record that is a matter by itself. */
+export const HOLDS = "holds";
+export const HOLDS_NOT = "does not hold";
 
 /** Every matter that the records state values for, each once, in the order of the records. */
 export function mattersOf(catalog: Catalog): Matter[] {
@@ -125,7 +128,7 @@ export function twinFacts(space: Space, facts: readonly Fact[], year: number): F
   const yearTrait = space.role("year") as number;
   const text = `${space.trait(yearTrait).id}=${year}`;
   return [
-    ...facts.filter(({ trait }) => !running.has(trait) || trait >= space.declared.length),
+    ...facts.filter(({ trait }) => trait === NOT_ASKED || !running.has(trait) || space.isFitted(trait)),
     { trait: yearTrait, values: [[year, year]], source: "said", text },
   ];
 }
@@ -148,25 +151,39 @@ function runningTraits(space: Space): ReadonlySet<number> {
 }
 
 /** What the records say of a matter for some cars of one year. Nothing said for some of them is a value too: "not on record". */
-export function valuesIn(catalog: Catalog, matter: Matter, { year, cars }: YearOfCar): Value[] {
+export function valuesIn(knowledge: CarKnowledge, matter: Matter, { year, cars }: YearOfCar): Value[] {
+  const { catalog } = knowledge;
   const { sets } = catalog.space;
   const values = new Map<string, { statements: Valued[]; cars: CarSet }>();
   let silent = cars;
   for (const statement of matter.statements) {
     const record = catalog.records.get(statement.record);
     if (record && holdsFrom(record) > year) continue;
-    const here = sets.and(cars, statement.scope.cars);
+    const stated = sets.and(cars, statement.scope.cars);
+    // What the plant fitted stays fitted; a figure or an interval ends with its record.
+    const isInstruction = statement.type === "setting" || statement.type === "interval";
+    const here = isInstruction && record ? sets.minus(stated, endedBy(knowledge, record, year)) : stated;
     if (here === NONE) continue;
     silent = sets.minus(silent, here);
-    const said = sayValue(statement);
-    const same = values.get(said);
-    if (same) {
-      same.statements.push(statement);
-      same.cars = sets.or(same.cars, here);
-    } else values.set(said, { statements: [statement], cars: here });
+    for (const said of sayValues(statement)) {
+      const same = values.get(said);
+      if (same) {
+        same.statements.push(statement);
+        same.cars = sets.or(same.cars, here);
+      } else values.set(said, { statements: [statement], cars: here });
+    }
   }
   const stated = [...values].map(([said, value]) => ({ said, ...value }));
   return silent === NONE ? stated : [...stated, { said: NOT_ON_RECORD, statements: [], cars: silent }];
+}
+
+/** The cars for which other records have ended a record's instructions by a year. */
+function endedBy({ catalog, cancelsByRecord }: CarKnowledge, record: ChangeRecord, year: number): CarSet {
+  const cancels = (cancelsByRecord.get(record.id) ?? []).filter((cancel) => {
+    const by = catalog.records.get(cancel.record);
+    return by !== undefined && (begins(catalog, by) ?? Number.POSITIVE_INFINITY) <= year;
+  });
+  return catalog.space.any(cancels.map((cancel) => cancel.scope?.cars ?? ALL));
 }
 
 /** A record about cars of every year says nothing for the years before it came out. */
@@ -174,19 +191,26 @@ function holdsFrom(record: ChangeRecord): number {
   return record.facts["in-force-from"] ?? Number.NEGATIVE_INFINITY;
 }
 
-function sayValue(statement: Valued): string {
-  if (statement.type === "built") return statement.part ?? "nothing fitted";
-  if (statement.type === "mixed") return statement.parts.join(" or ");
-  if (statement.type === "interval") return sayInterval(statement);
-  return `${sayWindow(statement.low, statement.high)} ${statement.unit}${statement.conditions ? `, ${statement.conditions}` : ""}`;
+/** Several in a mixed stretch, of which a car has one or the other. */
+function sayValues(statement: Valued): readonly string[] {
+  if (statement.type === "built") return [statement.part ?? "nothing fitted"];
+  if (statement.type === "mixed") return statement.parts;
+  if (statement.type === "interval") return [sayInterval(statement)];
+  return [
+    `${sayWindow(statement.low, statement.high)} ${statement.unit}${statement.conditions ? `, ${statement.conditions}` : ""}`,
+  ];
 }
 
 /** The net change of one matter over some years; nothing where there is none for any car that this can be. */
-export function netChange(catalog: Catalog, matter: Matter, years: readonly YearOfCar[]): MatterChange | undefined {
-  const byYear = years.map((one) => ({ year: one.year, values: valuesIn(catalog, matter, one) }));
+export function netChange(
+  knowledge: CarKnowledge,
+  matter: Matter,
+  years: readonly YearOfCar[],
+): MatterChange | undefined {
+  const byYear = years.map((one) => ({ year: one.year, values: valuesIn(knowledge, matter, one) }));
   const first = byYear[0]?.values ?? [];
   const last = byYear.at(-1)?.values ?? [];
-  const changed = changedCars(catalog.space, first, last);
+  const changed = changedCars(knowledge.catalog.space, first, last);
   if (changed === "none") return undefined;
   const steps = byYear.slice(1).filter(({ values }, i) => sayAll(values) !== sayAll(byYear[i]?.values ?? []));
   return { matter, from: first, to: last, certain: changed === "all", steps };
@@ -202,7 +226,7 @@ export function kindOfCar(space: Space, cars: CarSet): CarSet {
  * there was none, alike in all but equipment too; where there was none, of the same line; or else with any of them.
  * Changed for all: none of the cars compared has the same value. For none: no value differs.
  */
-function changedCars(space: Space, first: readonly Value[], last: readonly Value[]): "all" | "some" | "none" {
+export function changedCars(space: Space, first: readonly Value[], last: readonly Value[]): "all" | "some" | "none" {
   if (first.length === 1 && last.length === 1) return first[0]?.said === last[0]?.said ? "none" : "all";
   const { sets } = space;
   let same = false;
@@ -265,21 +289,14 @@ export function isMatterItself(record: ChangeRecord): boolean {
   );
 }
 
-/** Whether a record holds for the cars of a year: begun, with such cars in its scope, and not cancelled for them by then. */
-export function holdsIn(
-  knowledge: CarKnowledge,
-  record: ChangeRecord,
-  { year, cars }: YearOfCar,
-): "yes" | "no" | "some" {
-  const { catalog, cancelsByRecord } = knowledge;
+/** For which cars of a year a record holds: begun, with them in its scope, and not cancelled for them by then; and for which not. */
+export function holdsIn(knowledge: CarKnowledge, record: ChangeRecord, { year, cars }: YearOfCar): Value[] {
+  const { catalog } = knowledge;
   const { sets } = catalog.space;
-  if ((begins(catalog, record) ?? Number.POSITIVE_INFINITY) > year) return "no";
-  let held = sets.and(cars, record.scope.cars);
-  for (const cancel of cancelsByRecord.get(record.id) ?? []) {
-    const by = catalog.records.get(cancel.record);
-    if (by && (begins(catalog, by) ?? Number.POSITIVE_INFINITY) <= year)
-      held = cancel.scope ? sets.minus(held, cancel.scope.cars) : NONE;
-  }
-  if (held === NONE) return "no";
-  return held === cars ? "yes" : "some";
+  const begun = (begins(catalog, record) ?? Number.POSITIVE_INFINITY) <= year;
+  const held = begun ? sets.minus(sets.and(cars, record.scope.cars), endedBy(knowledge, record, year)) : NONE;
+  return [
+    { said: HOLDS, statements: [], cars: held },
+    { said: HOLDS_NOT, statements: [], cars: sets.minus(cars, held) },
+  ].filter((value) => value.cars !== NONE);
 }

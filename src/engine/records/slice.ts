@@ -10,7 +10,7 @@ import type { Catalog, Caution, ChangeRecord, Component, Line, Part, System } fr
 import type { Lines } from "./lines-index.ts";
 import { readStatements } from "./resolve/statements.ts";
 import type { ChangeFile } from "./shapes/change.ts";
-import { statementsOf } from "./statement.ts";
+import { partsNamed, statementsOf } from "./statement.ts";
 
 export interface Slice {
   readonly format: "yearmark-line/1";
@@ -24,16 +24,18 @@ export interface Slice {
 
 export function sliceOf(catalog: Catalog, line: Line): Slice {
   const { space } = catalog;
+  const concerned = new Set(
+    [...catalog.records.values()]
+      .filter((record) => space.sets.and(line.cars, record.scope.cars) !== NONE || statesFor(catalog, record, line))
+      .map((record) => record.id),
+  );
+  // Whoever ends one of them goes along, whatever it is about itself.
   const records = [...catalog.records.values()].filter(
-    (record) => space.sets.and(line.cars, record.scope.cars) !== NONE || statesFor(catalog, record, line),
+    (record) =>
+      concerned.has(record.id) || statementsOf(record.statements, "cancels").some((it) => concerned.has(it.target)),
   );
   const components = new Set(records.flatMap((record) => record.components.map((component) => component.id)));
-  const fitted = records.flatMap((record) => [
-    ...statementsOf(record.statements, "built").flatMap((it) => it.part ?? []),
-    ...statementsOf(record.statements, "mixed").flatMap((it) => it.parts),
-    // What may have been put on since, so that it can be reported as fitted.
-    ...statementsOf(record.statements, "stands-in").map((it) => it.part),
-  ]);
+  const named = records.flatMap((record) => record.statements.flatMap(partsNamed));
   return {
     format: "yearmark-line/1",
     line: line.id,
@@ -48,7 +50,7 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
     cautions: catalog.cautions,
     records: records.map(({ facts }) => ({ ...facts, story: "", words: [] })),
     parts: Object.fromEntries(
-      [...new Set(fitted)].flatMap((number) => {
+      [...new Set(named)].flatMap((number) => {
         const part = catalog.parts.get(number);
         return part ? [[part.number, [part.name, part.component] as const]] : [];
       }),

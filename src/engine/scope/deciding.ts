@@ -18,7 +18,18 @@ import { type Car, pick } from "./pick.ts";
 import type { Space } from "./space.ts";
 import { span } from "./trait.ts";
 
-export function decidingTraits(space: Space, cars: CarSet, scope: CarSet): number[] {
+/**
+ * A part that is fitted today is looked at only for a scope that names it: that the plant fitted it to some cars and not to others
+ * says which car this is only as long as nobody has changed it.
+ */
+export function withoutUnnamedParts(space: Space, cars: CarSet, scope: CarSet): CarSet {
+  const named = space.sets.traitsOf(scope);
+  const unnamed = [...space.sets.traitsOf(cars)].filter((trait) => space.isFitted(trait) && !named.has(trait));
+  return unnamed.length > 0 ? space.sets.forget(cars, new Set(unnamed)) : cars;
+}
+
+export function decidingTraits(space: Space, all: CarSet, scope: CarSet): number[] {
+  const cars = withoutUnnamedParts(space, all, scope);
   const inside = space.sets.and(cars, scope);
   const outside = space.sets.minus(cars, scope);
   const effort = (trait: number): number => space.trait(trait).effort;

@@ -12,6 +12,9 @@ import { numberOf, span, type Trait, writtenValue } from "./trait.ts";
 
 export type FactSource = "as found" | "plate" | "said";
 
+/** In place of a trait: a part on the car that no scope asks for. It narrows nothing by itself. */
+export const NOT_ASKED = -1;
+
 export interface Fact {
   readonly trait: number;
   readonly values: Ranges;
@@ -35,7 +38,15 @@ export function readFacts(space: Space, given: Readonly<Record<string, Given>>, 
     if (name === "eq" || name === "no") return readEquipment(space, name, value, source);
     const trait = space.find(name);
     if (trait === undefined) throw unknownTrait(space, name);
-    return [{ trait, values: readValues(space.trait(trait), value), source, text: `${name}=${sayGiven(value)}` }];
+    return [
+      {
+        trait,
+        values: readValues(space.trait(trait), value),
+        // What is fitted is always a fact about today.
+        source: space.isFitted(trait) ? "as found" : source,
+        text: `${name}=${sayGiven(value)}`,
+      },
+    ];
   });
 }
 
@@ -111,8 +122,9 @@ function sayGiven(value: Given): string {
  */
 export function carsWith(space: Space, built: CarSet, facts: readonly Fact[]): CarSet {
   const narrow = (cars: CarSet, fact: Fact): CarSet => space.sets.and(cars, space.where(fact.trait, fact.values));
-  const asBuilt = facts.filter((fact) => fact.source !== "as found");
-  const found = facts.filter((fact) => fact.source === "as found");
+  const asked = facts.filter((fact) => fact.trait !== NOT_ASKED);
+  const asBuilt = asked.filter((fact) => fact.source !== "as found");
+  const found = asked.filter((fact) => fact.source === "as found");
   const cars = asBuilt.reduce(narrow, built);
   if (found.length === 0 || cars === NONE) return cars;
   return found.reduce(narrow, space.sets.forget(cars, replacedBy(space, found)));
@@ -145,7 +157,8 @@ export function conflict(space: Space, built: CarSet, facts: readonly Fact[]): r
     const found = conflictOfSize(space, built, asBuilt, size);
     if (found) return found;
   }
-  return facts;
+  // What was found contradicts itself: of all the facts none is kept that can be left out.
+  return neededFacts(facts, (some) => carsWith(space, built, some) === NONE);
 }
 
 /** Tries the facts in order, giving up a beginning as soon as it is longer than allowed. */

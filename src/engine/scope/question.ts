@@ -5,7 +5,7 @@
  */
 import { type Applies, applies } from "./applies.ts";
 import { count, countBy } from "./count.ts";
-import { decidingTraits } from "./deciding.ts";
+import { decidingTraits, withoutUnnamedParts } from "./deciding.ts";
 import { type CarSet, NONE } from "./diagram.ts";
 import { type Ranges, ranges } from "./ranges.ts";
 import type { Space } from "./space.ts";
@@ -24,7 +24,8 @@ export interface NextLook {
 }
 
 /** Nothing when nothing is open. */
-export function nextLook(space: Space, cars: CarSet, scope: CarSet): NextLook | undefined {
+export function nextLook(space: Space, known: CarSet, scope: CarSet): NextLook | undefined {
+  const cars = withoutUnnamedParts(space, known, scope);
   if (applies(space.sets, cars, scope) !== "look first") return undefined;
   const deciding = decidingTraits(space, cars, scope);
   const all = count(space, cars);

@@ -50,7 +50,17 @@ export class Space {
     return index >= 0 ? index : undefined;
   }
 
-  /** The number of the trait "this part is on the car today". */
+  /** The number of the trait "this part is on the car today", if some scope asks for it. */
+  askedFitted(part: string): number | undefined {
+    return this.#byName.get(`${FITTED} ${part}`.toLowerCase());
+  }
+
+  /** Whether a trait is one of those "this part is on the car today". */
+  isFitted(trait: number): boolean {
+    return trait >= this.#declared;
+  }
+
+  /** The number of the trait "this part is on the car today", made where no scope asked for it before. */
   fitted(part: string): number {
     const id = `${FITTED} ${part}`;
     const known = this.#byName.get(id.toLowerCase());

@@ -50,7 +50,7 @@ describe("in words", () => {
     expect(words({ scope: "all" })).toBe("It applies to every car that this can be.");
     expect(words({ scope: "line=B", facts: { line: "H" } })).toBe("It applies to no car that this can be.");
     expect(words({ scope: "line=B" })).toBe(
-      "It depends on what is not known yet. Look at the model line. the name on the hood",
+      "It depends on what is not known yet. Look at the model line. The name on the hood.",
     );
     expect(words({ scope: "all", facts: { my: 1957, plant: "D" } })).toBe(
       "No such car was built, or it is no longer as built: my=1957 and plant=D do not go together. Read the plate again, or say what was found on the car.",
@@ -60,13 +60,13 @@ describe("in words", () => {
   test("that it was cancelled", () => {
     const answer = ask({ record: "FR58-01", facts: { line: "B", my: 1959 } });
     expect([answer.verdict, answer.cancelled]).toEqual(["yes", [{ record: "HY59-01", verdict: "yes" }]]);
-    expect(answer.words).toBe("It applies to every car that this can be. But HY59-01 has cancelled it.");
+    expect(answer.words).toBe("HY59-01 has cancelled it. It applies to every car that this can be.");
     expect(answer.because.map(({ record, statement }) => `${record} ${statement}`)).toEqual([
       "FR58-01 record",
       "HY59-01 cancels 1",
     ]);
     expect(ask({ record: "FR58-01", facts: { my: 1959 } }).words).toMatch(
-      /HY59-01 has cancelled it for some of the cars that this can be\.$/,
+      /^HY59-01 has cancelled it for some of the cars that this can be\. /,
     );
   });
 });

@@ -14,7 +14,7 @@ const trait = (id: string) => space.trait(space.find(id) as number);
 
 test("what to look at, where, and what each answer would mean", () => {
   expect(look(space, cars("line=B; my=1959; plant=K"), cars("number>=0412"))).toEqual({
-    what: "Look at the chassis number. the frame",
+    what: "Look at the chassis number. The frame.",
     trait: "number",
     label: "chassis number",
     find: "the frame",

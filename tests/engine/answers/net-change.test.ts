@@ -70,7 +70,7 @@ test("changed for all, for some, for none: as kind by kind", () => {
       });
       const years = yearsOfCar(knowledge, car, from, to);
       const matter = mattersOf(knowledge.catalog).find(({ name }) => name === "pump");
-      const found = matter && netChange(knowledge.catalog, matter, years);
+      const found = matter && netChange(knowledge, matter, years);
 
       const valueOf = ([line, plant]: Kind, year: number): string | undefined =>
         parts[CELLS.findIndex((cell) => cell.line === line && cell.plant === plant && cell.year === year)];
@@ -102,7 +102,7 @@ describe("over several years", () => {
   const change = (from: number, to: number) => {
     const car = readCar(knowledge, { facts: { line: "B", my: to } });
     const [matter] = mattersOf(knowledge.catalog);
-    const found = matter && netChange(knowledge.catalog, matter, yearsOfCar(knowledge, car, from, to));
+    const found = matter && netChange(knowledge, matter, yearsOfCar(knowledge, car, from, to));
     const said = (values: readonly { said: string }[]): string => values.map((it) => it.said).join(" or ");
     return (
       found &&
@@ -137,7 +137,7 @@ test("in its own year the car is looked at with its number; in another year with
   ]);
   const [matter] = mattersOf(knowledge.catalog);
   // The running change of 1959 has been passed by number 0500.
-  expect(years.map((year) => matter && valuesIn(knowledge.catalog, matter, year).map((it) => it.said))).toEqual([
+  expect(years.map((year) => matter && valuesIn(knowledge, matter, year).map((it) => it.said))).toEqual([
     ["HT-101"],
     ["HT-102"],
   ]);
@@ -167,7 +167,8 @@ describe("a record by itself", () => {
     ["HY59-01", { line: "B" }, 1959, "some"], // from a number on
   ])("%s, %j, %i: %s", (id, facts, year, expected) => {
     const car = readCar(knowledge, { facts: { ...facts, my: year } as never });
-    expect(holdsIn(knowledge, record(id), { year, cars: car.cars })).toBe(expected);
+    const values = holdsIn(knowledge, record(id), { year, cars: car.cars }).map(({ said }) => said);
+    expect(values.length > 1 ? "some" : values[0] === "holds" ? "yes" : "no").toBe(expected);
   });
 
   test("counts if it tells people what to do, or states nothing that has a value", () => {

@@ -67,14 +67,20 @@ function changeItem(catalog: Catalog, change: ChangeView, act: Actions): Templat
     <b>${change.name}</b> ${change.trap ? html`<span class="tag trap">Trap</span>` : nothing}
     ${
       change.kind === "record"
-        ? html`<p>${change.to[0]?.value === "holds" ? "New" : change.to[0]?.value === "does not hold" ? "Holds no longer" : "Holds for some of these cars"}</p>`
+        ? html`<p>${recordChange(change)}</p>`
         : html`<p class="from-to"><span>${valuesWords(catalog, change.name, change.from)}</span> <span aria-hidden="true">→</span><span class="hidden">became</span> <b>${valuesWords(catalog, change.name, change.to)}</b></p>`
     }
     ${change.verdict === "changed against some" ? html`<p class="note">Some cars of the earlier year had it already.</p>` : nothing}
     ${change.ask ? html`<p class="look"><b>Look at the ${change.ask.label}.</b> ${outcomeWords(change.ask)}.</p>` : nothing}
+    ${change.verdict === "look first" && !change.ask ? html`<p class="look">Only the part itself tells: look at its marks.</p>` : nothing}
     ${path ? html`<p class="note">On the way: ${path}</p>` : nothing}
     <p class="who">${change.records.map((id) => html`${recordLink(id, act)} `)}</p>
   </li>`;
+}
+
+function recordChange({ to }: ChangeView): string {
+  if (to.length > 1) return "Holds for some of these cars";
+  return to[0]?.value === "holds" ? "New" : "Holds no longer";
 }
 
 function recordLink(id: string, act: Actions): TemplateResult {
