@@ -31,6 +31,9 @@ test("the graph, the words and every schema are written, and counted", async () 
     [
       "data/graph.gexf",
       "data/graph.json",
+      "data/lines.json",
+      "data/lines/B.json",
+      "data/lines/H.json",
       "data/vocabulary.json",
       ...[...editorSchemas().keys(), ...answerSchemas().keys()].map((name) => `data/schemas/${name}`),
     ].sort(),

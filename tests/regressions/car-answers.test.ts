@@ -1,8 +1,10 @@
 /** Faults that a review of the car answers found, each as the smallest example that shows it. */
+
 import { describe, expect, test } from "vitest";
 import { answerApplies } from "../../src/engine/answers/answer-applies.ts";
 import { openCarKnowledge } from "../../src/engine/answers/car-knowledge.ts";
 import { answerQuestion } from "../../src/engine/answers/questions.ts";
+import type { Line } from "../../src/engine/records/catalog.ts";
 import { linesIndexOf, openLinesIndex } from "../../src/engine/records/lines-index.ts";
 import { openSlice, sliceOf } from "../../src/engine/records/slice.ts";
 import { knowledgeOf } from "../helpers/one-record.ts";
@@ -110,14 +112,18 @@ test("slice: a record of another line that cancels one of this line", () => {
       "---\nid: LX59-02\ntitle: X\nissued: 1959-02-01\nkinds: [procedure]\nstarts: x\nscope: line=H\ncancels: [{ record: FR58-01 }]\n---\n\nx\n",
   });
   const lines = openLinesIndex(JSON.parse(JSON.stringify(linesIndexOf(catalog))));
-  const own = openCarKnowledge(openSlice(lines, JSON.parse(JSON.stringify(sliceOf(catalog, catalog.lines[0]!)))));
+  const own = openCarKnowledge(
+    openSlice(lines, JSON.parse(JSON.stringify(sliceOf(catalog, catalog.lines[0] as Line)))),
+  );
   const q = { record: "FR58-01", car: { facts: { line: "B", my: 1960 } } };
   expect(answerApplies(own, q).cancelled).toEqual(answerApplies(openCarKnowledge(catalog), q).cancelled);
 });
 test("slice: a part for repair only can be reported as fitted", () => {
   const { catalog } = tinyKnowledge();
   const lines = openLinesIndex(JSON.parse(JSON.stringify(linesIndexOf(catalog))));
-  const own = openCarKnowledge(openSlice(lines, JSON.parse(JSON.stringify(sliceOf(catalog, catalog.lines[0]!)))));
+  const own = openCarKnowledge(
+    openSlice(lines, JSON.parse(JSON.stringify(sliceOf(catalog, catalog.lines[0] as Line)))),
+  );
   expect(
     answerApplies(own, { scope: "fitted=HT-201", car: { facts: { line: "B" }, fitted: ["HT-201"] } }).verdict,
   ).toBe("yes");

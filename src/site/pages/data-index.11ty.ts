@@ -22,6 +22,8 @@ export function render({ site }: { site: Site }): string {
 <div><dt>A part</dt><dd><code>parts/NUMBER.json</code>. Shape: <a href="${page.href("/data/schemas/answer-part.json")}">answer-part.json</a></dd></div>
 <div><dt>The graph</dt><dd><a href="${page.href("/data/graph.json")}">graph.json</a>, shape: <a href="${page.href("/data/schemas/graph.json")}">graph schema</a>; the same in the open format GEXF 1.2: <a href="${page.href("/data/graph.gexf")}">graph.gexf</a></dd></div>
 <div><dt>Words of questions</dt><dd><a href="${page.href("/data/vocabulary.json")}">vocabulary.json</a>, shape: <a href="${page.href("/data/schemas/vocabulary.json")}">vocabulary schema</a></dd></div>
+<div><dt>Cars</dt><dd><a href="${page.href("/data/lines.json")}">lines.json</a> (traits, plates, what was built) and <code>lines/LINE.json</code> (the records of a model line), as the page “This car” loads them; their shape may change with it</dd></div>
+<div><dt>Questions about a car</dt><dd>asked on the command line; shapes: <a href="${page.href("/data/schemas/car.json")}">car.json</a>, <a href="${page.href("/data/schemas/answer-applies.json")}">answer-applies.json</a>, <a href="${page.href("/data/schemas/answer-car.json")}">answer-car.json</a>, <a href="${page.href("/data/schemas/answer-net-change.json")}">answer-net-change.json</a></dd></div>
 <div><dt>Feeds</dt><dd><a href="${page.href("/feeds/")}">Atom feeds</a>: all changes, by line, by system</dd></div>
 <div><dt>Pages</dt><dd><a href="${page.href("/sitemap.xml")}">sitemap.xml</a></dd></div>
 </dl>

@@ -31,10 +31,17 @@ export function render({ site, lineYear: { line, year, fresh, older } }: Data): 
     ],
     body: html`
 <header class="title"><h1>${line.name} ${year}</h1>
-<p>A record that is not listed says nothing about these cars. That is not the same as “no change”.</p></header>
+<p>A record that is not listed says nothing about these cars. That is not the same as “no change”.</p>
+<p><a class="button" href="${page.href(carAddress(site, line.id, year))}">A car of this line and year</a></p></header>
 ${section("new", "New against the year before", bySystem(page, fresh))}
 ${section("older", "Also on record for this year", bySystem(page, older))}`,
   });
+}
+
+/** The page "this car", with line and year already said. */
+function carAddress({ catalog: { space } }: Site, line: string, year: number): string {
+  const id = (role: "line" | "year"): string => space.trait(space.role(role) as number).id;
+  return `/car/?fact=${id("line")}:${encodeURIComponent(line)}&fact=${id("year")}:${year}`;
 }
 
 function bySystem(page: Page, records: readonly ChangeRecord[]): Html {

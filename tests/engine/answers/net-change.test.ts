@@ -72,7 +72,7 @@ test("changed for all, for some, for none: as kind by kind", () => {
       const matter = mattersOf(knowledge.catalog).find(({ name }) => name === "pump");
       const found = matter && netChange(knowledge, matter, years);
 
-      const valueOf = ([line, plant]: Kind, year: number): string | undefined =>
+      const partOf = ([line, plant]: Kind, year: number): string | undefined =>
         parts[CELLS.findIndex((cell) => cell.line === line && cell.plant === plant && cell.year === year)];
       const possible = (year: number) =>
         kindsOf(year).filter((kind) => (!line || kind[0] === line) && (!plant || kind[1] === plant));
@@ -81,7 +81,7 @@ test("changed for all, for some, for none: as kind by kind", () => {
         const closest = Math.max(...possible(from).map((before) => likeness(before, after)));
         return possible(from)
           .filter((before) => likeness(before, after) === closest)
-          .map((before) => valueOf(before, from) === valueOf(after, to));
+          .map((before) => partOf(before, from) === partOf(after, to));
       });
       const expected = pairs.every((same) => same) ? "none" : pairs.some((same) => same) ? "some" : "all";
       expect(found === undefined ? "none" : found.certain ? "all" : "some").toBe(expected);
