@@ -227,7 +227,7 @@ test("on paper there is the bay sheet alone: the car, boxes to tick, cautions, a
   await page.locator(".changes").first().waitFor();
   expect(await page.locator(".sheet").isVisible()).toBe(false);
   await page.emulateMedia({ media: "print" });
-  expect(await page.locator(".sheet").isVisible()).toBe(true);
+  await page.locator(".sheet").waitFor();
   for (const hidden of [".head", ".foot", ".tally", "#who", "#question", ".open-list", ".changes"])
     for (const element of await page.locator(hidden).all()) expect(await element.isVisible(), hidden).toBe(false);
   expect(await page.locator(".sheet").textContent()).toContain("Caution");

@@ -11,6 +11,11 @@ export const compareScopesAnswer = z
     verdict: z.enum(COMPARED).describe("'covers': the first holds for every car of the second, and more."),
     a: scopeWords,
     b: scopeWords,
+    scopes: z
+      .strictObject({ both: z.string().optional(), onlyA: z.string().optional(), onlyB: z.string().optional() })
+      .describe(
+        "What they share and what each has alone, as scopes that can be written in a record; long ones are left out.",
+      ),
     both: shown.describe("A car in both, where there is one: traits that matter, with their values."),
     onlyA: shown.describe("A car only in the first."),
     onlyB: shown.describe("A car only in the second."),
