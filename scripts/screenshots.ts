@@ -20,11 +20,18 @@ const place = join(home, "_site");
 await buildSite({ data: "data", site: place, report: progressOn(process.stdout) });
 const served = await serve({ folder: place, port: 0 });
 // The record with the most to say shows the most of a page.
-const [richest] = [...(await openSite("data")).records].sort((a, b) => b.statements.length - a.statements.length);
+const site = await openSite("data");
+const [richest] = [...site.records].sort((a, b) => b.statements.length - a.statements.length);
+// A car of the line and year with most to look at, compared with the year before.
+const [busiest] = [...site.lineYears].sort((a, b) => b.fresh.length - a.fresh.length);
+const { space } = site.catalog;
+const [line, year] = (["line", "year"] as const).map((role) => space.trait(space.role(role) as number).id);
+const car = `/car/?fact=${line}:${busiest?.line.id}&fact=${year}:${busiest?.year}&known=${(busiest?.year ?? 0) - 1}`;
 const shots = [
   { name: "home", address: "/", size: DESK },
   { name: "ask", address: "/ask/?q=what+changed+on+the+brakes", size: DESK, ready: "#results li" },
   { name: "map", address: "/map/", size: DESK, ready: "canvas" },
+  { name: "car", address: car, size: DESK, ready: ".look" },
   { name: "record-phone", address: `/records/${richest?.id}/`, size: PHONE },
 ];
 const browser = await chromium.launch({

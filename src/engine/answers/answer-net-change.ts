@@ -16,6 +16,7 @@ import {
   kindOfCar,
   type MatterChange,
   mattersOf,
+  namedIn,
   netChange,
   twinFacts,
   type Value,
@@ -176,7 +177,10 @@ function viewRecordChange(
 ): ChangeView | undefined {
   const from = holdsIn(knowledge, record, before);
   const to = holdsIn(knowledge, record, after);
-  const changed = changedCars(knowledge.catalog.space, from, to);
+  const { space } = knowledge.catalog;
+  const cancels = knowledge.cancelsByRecord.get(record.id) ?? [];
+  const scopes = [record, ...cancels].flatMap((it) => it.scope?.cars ?? []);
+  const changed = changedCars(space, from, to, namedIn(space, scopes));
   if (changed === "none") return undefined;
   const ask = whatDecides(knowledge, car, { from, to });
   const view = (value: Value): ValueView => ({ value: value.said, records: [record.id] });

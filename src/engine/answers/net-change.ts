@@ -210,7 +210,10 @@ export function netChange(
   const byYear = years.map((one) => ({ year: one.year, values: valuesIn(knowledge, matter, one) }));
   const first = byYear[0]?.values ?? [];
   const last = byYear.at(-1)?.values ?? [];
-  const changed = changedCars(knowledge.catalog.space, first, last);
+  const { space } = knowledge.catalog;
+  const cancels = matter.statements.flatMap((it) => knowledge.cancelsByRecord.get(it.record) ?? []);
+  const scopes = [...matter.statements, ...cancels].flatMap((it) => it.scope?.cars ?? []);
+  const changed = changedCars(space, first, last, namedIn(space, scopes));
   if (changed === "none") return undefined;
   const steps = byYear.slice(1).filter(({ values }, i) => sayAll(values) !== sayAll(byYear[i]?.values ?? []));
   return { matter, from: first, to: last, certain: changed === "all", steps };
@@ -222,17 +225,23 @@ export function kindOfCar(space: Space, cars: CarSet): CarSet {
 }
 
 /**
- * Each car of the last year is compared with those of the first year that are most like it: alike in all but what runs; where
- * there was none, alike in all but equipment too; where there was none, of the same line; or else with any of them.
+ * Each car of the last year is compared with those of the first year that are like it in what the matter depends on: the traits
+ * that its statements name, but for what runs. Where there was none, with those that are alike but for equipment; where there
+ * was none, with those of the same line; or else with any of them.
  * Changed for all: none of the cars compared has the same value. For none: no value differs.
  */
-export function changedCars(space: Space, first: readonly Value[], last: readonly Value[]): "all" | "some" | "none" {
+export function changedCars(
+  space: Space,
+  first: readonly Value[],
+  last: readonly Value[],
+  named: ReadonlySet<number>,
+): "all" | "some" | "none" {
   if (first.length === 1 && last.length === 1) return first[0]?.said === last[0]?.said ? "none" : "all";
   const { sets } = space;
   let same = false;
   let differing = false;
   let rest = last;
-  for (const traits of likenesses(space)) {
+  for (const traits of likenesses(space, named)) {
     const before = first.map(({ said, cars }) => ({ said, kind: sets.forget(cars, traits) }));
     const matched = space.any(before.map(({ kind }) => kind));
     for (const after of rest)
@@ -251,16 +260,22 @@ export function changedCars(space: Space, first: readonly Value[], last: readonl
 }
 
 /** What is not looked at when cars of two years are compared, from the closest likeness to none at all. */
-function likenesses(space: Space): ReadonlySet<number>[] {
+function likenesses(space: Space, named: ReadonlySet<number>): ReadonlySet<number>[] {
   const running = runningTraits(space);
   const all = [...space.traits.keys()];
   const line = space.role("line");
+  const besides = all.filter((trait) => running.has(trait) || !named.has(trait));
   return [
-    running,
-    new Set(all.filter((trait) => running.has(trait) || space.trait(trait).kind === "flag")),
+    new Set(besides),
+    new Set([...besides, ...all.filter((trait) => space.trait(trait).kind === "flag")]),
     new Set(all.filter((trait) => trait !== line)),
     new Set(all),
   ];
+}
+
+/** The traits that the scopes of some statements ask for. */
+export function namedIn(space: Space, scopes: Iterable<CarSet>): ReadonlySet<number> {
+  return new Set([...scopes].flatMap((cars) => [...space.sets.traitsOf(cars)]));
 }
 
 function sayAll(values: readonly Value[]): string {

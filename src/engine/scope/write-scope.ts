@@ -35,7 +35,8 @@ function clausesFor(trait: Trait, values: Ranges): string[] {
   }
   if (trait.kind === "flag") {
     const has = values[0]?.[0] === 1;
-    if (trait.id.startsWith(`${FITTED} `)) return [`${FITTED}${has ? "=" : "!="}${trait.id.slice(`${FITTED} `.length)}`];
+    if (trait.id.startsWith(`${FITTED} `))
+      return [`${FITTED}${has ? "=" : "!="}${trait.id.slice(`${FITTED} `.length)}`];
     return [`${trait.id}=${has ? "yes" : "no"}`];
   }
   return values.flatMap((range) => stretches(trait, range)).map(([from, to]) => rangeClause(trait, from, to));

@@ -18,28 +18,23 @@ import { knowledgeOf } from "../../helpers/one-record.ts";
 import { SEED } from "../../helpers/seed.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
-/** Line, plant, power take-off, winch: what cars of two years may have in common. */
-type Kind = readonly [line: string, plant: string, takeOff: boolean, winch: boolean];
+/** Line and plant: what the statements below name, so that nothing else counts. */
+type Kind = readonly [line: string, plant: string];
 const YEARS = [1957, 1958, 1959, 1960, 1961];
 /** The vehicle files of the tiny folder, car by car. */
 function kindsOf(year: number): Kind[] {
   const kinds: Kind[] = [];
   for (const plant of ["K", "D"]) {
     if (plant === "D" && year < 1959) continue;
-    if (year <= 1960) {
-      const takeOff = year === 1957 ? [false] : year >= 1960 ? [true] : [true, false];
-      for (const has of takeOff) kinds.push(["B", plant, has, false]);
-    }
-    if (year >= 1959)
-      for (const winch of plant === "D" ? [true, false] : [false]) kinds.push(["H", plant, true, winch]);
+    if (year <= 1960) kinds.push(["B", plant]);
+    if (year >= 1959) kinds.push(["H", plant]);
   }
   return kinds;
 }
-/** How far two kinds are alike: in everything, in line and plant, in the line, or not at all. */
+/** How far two kinds are alike: in line and plant, in the line, or not at all. */
 function likeness(a: Kind, b: Kind): number {
   if (a[0] !== b[0]) return 0;
-  if (a[1] !== b[1]) return 1;
-  return a[2] === b[2] && a[3] === b[3] ? 3 : 2;
+  return a[1] === b[1] ? 2 : 1;
 }
 const PARTS = ["HT-101", "HT-102", "HT-201"];
 const CELLS = ["B", "H"].flatMap((line) => ["K", "D"].flatMap((plant) => YEARS.map((year) => ({ line, plant, year }))));
@@ -184,4 +179,15 @@ test("cars of one kind are alike in all but the year and what runs; the years ar
   const kind = kindOfCar(space, catalog.buildable);
   expect([...space.sets.traitsOf(kind)].map((trait) => space.trait(trait).id)).not.toContain("my");
   expect(yearSpan(catalog)).toEqual([1957, 1961]);
+});
+
+test("equipment that a matter does not depend on does not make cars unlike", () => {
+  // Some cars of both years have power take-off; what else they have says nothing about the pump.
+  const knowledge = knowledgeOf(`built:
+  - { place: pump, part: HT-101, scope: eq=PT }
+  - { place: pump, part: HT-102, scope: no=PT }`);
+  const car = readCar(knowledge, { facts: { line: "B", my: 1959 } });
+  const [matter] = mattersOf(knowledge.catalog);
+  // With and without power take-off in both years: each kind has what it had.
+  expect(matter && netChange(knowledge, matter, yearsOfCar(knowledge, car, 1958, 1959))).toBeUndefined();
 });

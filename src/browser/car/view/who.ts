@@ -18,11 +18,19 @@ export function whoView(
   return html`
     <section aria-labelledby="who">
       <h2 id="who" tabindex="-1">Which car?</h2>
-      ${plateGiven ? nothing : plateForm(lines, state, reading, act)}
+      ${plateGiven ? nothing : plate(lines, state, reading, act)}
       ${reading.lines.length > 1 ? lineButtons(lines, reading, act) : nothing}
       ${knownList(lines, state, reading, facts, act)}
       ${reading.conflict.length > 0 ? conflictBox(lines, state, reading.conflict, act) : nothing}
     </section>`;
+}
+
+/** Once the car's line is known the plate is one more way to go on, and makes room for the questions. */
+function plate(lines: Lines, state: State, reading: Reading, act: Actions): TemplateResult | typeof nothing {
+  const form = plateForm(lines, state, reading, act);
+  const isFirst = state.steps.every((step) => step.kind === "plate");
+  if (isFirst || form === nothing) return form;
+  return html`<details class="other-way" ?open=${reading.plate !== undefined}><summary>Read the plate instead</summary>${form}</details>`;
 }
 
 function plateForm({ plates }: Lines, state: State, { plate }: Reading, act: Actions): TemplateResult | typeof nothing {
