@@ -27,9 +27,9 @@ test("a scope written down and read again is the same set, also joined with anot
         expect(read(space, text)).toBe(set);
       }
     }),
-    { seed: SEED, numRuns: 2000 },
+    { seed: SEED, numRuns: 600 },
   );
-  expect(texts).toBeGreaterThan(5000);
+  expect(texts).toBeGreaterThan(1500);
 }, 60_000);
 
 // a scope as somebody wrote it, as it is written from its set
