@@ -91,10 +91,10 @@ describe.skipIf(process.platform === "win32")("as a program", () => {
   /** A stand-in for npm that writes what it was asked for and then does what the test says. */
   function run(npm: string): { status: number | null; stdout: string; stderr: string; asked: string } {
     write("package-lock.json", "{}");
-    write("npm-cli.cjs", `require("fs").writeFileSync("asked", process.argv.slice(2).join(" "));\n${npm}`);
+    write("npm-cli.js", `require("fs").writeFileSync("asked", process.argv.slice(2).join(" "));\n${npm}`);
     mkdirSync(join(root, "scripts"), { recursive: true });
     cpSync("scripts/ensure-install.mjs", join(root, "scripts/ensure-install.mjs"));
-    const env = { ...process.env, npm_execpath: join(root, "npm-cli.cjs"), npm_node_execpath: process.execPath };
+    const env = { ...process.env, npm_execpath: join(root, "npm-cli.js"), npm_node_execpath: process.execPath };
     const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, "scripts/ensure-install.mjs")], {
       encoding: "utf8",
       env,
