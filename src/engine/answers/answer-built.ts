@@ -6,7 +6,7 @@ import { carsWith, conflict } from "../scope/facts.ts";
 import { nearest } from "../scope/nearest.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import { look, sayFact } from "./look.ts";
+import { lookAmong, sayFact } from "./look.ts";
 import { NOT_ON_RECORD } from "./net-change.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
@@ -49,7 +49,7 @@ export function answerBuilt(
     if (parts.length > 1) return { ...answer, verdict: "mixed stretch" };
     return { ...answer, verdict: parts[0] === "none" ? "nothing fitted" : "known" };
   }
-  const ask = whatTells(knowledge, cars, values);
+  const ask = lookAmong(space, cars, values);
   // Nothing to look at where records contradict each other for the same cars: only the part itself tells.
   return ask ? { ...answer, verdict: "look first", ask } : { ...answer, verdict: "mixed stretch" };
 }
@@ -75,20 +75,6 @@ function valuesOf({ catalog: { space } }: CarKnowledge, cars: CarSet, statements
   }
   if (silent !== NONE) values.set(NOT_ON_RECORD, silent);
   return [...values].map(([said, its]) => ({ said, cars: its }));
-}
-
-/** The look that tells the values apart, as far as one does. */
-function whatTells({ catalog: { space } }: CarKnowledge, cars: CarSet, values: readonly Value[]) {
-  const means = (left: CarSet): string =>
-    values
-      .filter((value) => space.sets.and(left, value.cars) !== NONE)
-      .map((value) => value.said)
-      .join(" or ");
-  for (const value of values) {
-    const found = look(space, cars, value.cars, means);
-    if (found) return found;
-  }
-  return undefined;
 }
 
 function findPlace({ catalog }: CarKnowledge, typed: string): string {

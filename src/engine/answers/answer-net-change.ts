@@ -4,11 +4,11 @@ import type { ChangeRecord } from "../records/catalog.ts";
 import { begins } from "../records/concerned.ts";
 import { isTrap } from "../records/is-trap.ts";
 import { statementsOf } from "../records/statement.ts";
-import { type CarSet, NONE } from "../scope/diagram.ts";
+import { NONE } from "../scope/diagram.ts";
 import { conflict } from "../scope/facts.ts";
 import { type KnownCar, readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import { look, sayFact } from "./look.ts";
+import { lookAmong, sayFact } from "./look.ts";
 import {
   changedCars,
   holdsIn,
@@ -139,23 +139,13 @@ function whatDecides(
   { from, to }: Pick<MatterChange, "from" | "to">,
 ): Look | undefined {
   const { sets } = space;
-  const means = (values: readonly Pick<Value, "said" | "cars">[]) => (left: CarSet) =>
-    values
-      .filter((value) => sets.and(left, value.cars) !== NONE)
-      .map((value) => value.said)
-      .join(" or ");
-  for (const value of to.length > 1 ? to : []) {
-    const found = look(space, car.cars, value.cars, means(to));
-    if (found) return found;
-  }
+  const own = to.length > 1 ? lookAmong(space, car.cars, to) : undefined;
+  if (own) return own;
   const kinds = from.map(({ said, cars }) => ({ said, cars: kindOfCar(space, cars) }));
   const apart = kinds.every((a, i) => kinds.slice(i + 1).every((b) => sets.and(a.cars, b.cars) === NONE));
+  if (!apart || kinds.length < 2) return undefined;
   const known = sets.and(car.cars, space.any(kinds.map((kind) => kind.cars)));
-  for (const kind of apart && kinds.length > 1 ? kinds : []) {
-    const found = look(space, known, kind.cars, (left) => `before ${means(kinds)(left)}`);
-    if (found) return found;
-  }
-  return undefined;
+  return lookAmong(space, known, kinds, (left) => `before ${left}`);
 }
 
 function viewValue(value: Value): ValueView {

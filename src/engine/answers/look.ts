@@ -1,7 +1,7 @@
 /** What to look at next, in words: the trait, how a person finds it on the car, and what each answer would mean. */
 
 import type { Applies } from "../scope/applies.ts";
-import type { CarSet } from "../scope/diagram.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
 import { type Fact, NOT_ASKED } from "../scope/facts.ts";
 import { nextLook } from "../scope/question.ts";
 import type { Ranges } from "../scope/ranges.ts";
@@ -37,6 +37,24 @@ export function look(space: Space, cars: CarSet, scope: CarSet, means?: (left: C
     outcomes,
     deciding: next.deciding.map((index) => space.trait(index).id),
   };
+}
+
+/** The look that tells some values apart, each of which holds for some of the cars; what an answer leaves possible is said with `say`. */
+export function lookAmong(
+  space: Space,
+  cars: CarSet,
+  values: readonly { readonly said: string; readonly cars: CarSet }[],
+  say: (left: string) => string = (left) => left,
+): Look | undefined {
+  const means = (left: CarSet): string => {
+    const possible = values.filter((value) => space.sets.and(left, value.cars) !== NONE);
+    return say(possible.map((value) => value.said).join(" or "));
+  };
+  for (const value of values) {
+    const found = look(space, cars, value.cars, means);
+    if (found) return found;
+  }
+  return undefined;
 }
 
 function whatToDo(space: Space, index: number): string {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { look, lookAt, sayFact, sayValues, valueWords } from "../../../src/engine/answers/look.ts";
+import { look, lookAmong, lookAt, sayFact, sayValues, valueWords } from "../../../src/engine/answers/look.ts";
 import { readScope } from "../../../src/engine/scope/read-scope.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
@@ -39,6 +39,20 @@ test("what an answer would mean can be said otherwise", () => {
     ["Badger", "0,0"],
     ["Heron", "1,1"],
   ]);
+});
+
+test("values are told apart by the look that tells the first open one, and what is left is said", () => {
+  const values = [
+    { said: "long", cars: cars("line=B") },
+    { said: "short", cars: cars("line=H; plant=K") },
+    { said: "none", cars: cars("line=H; plant=D") },
+  ];
+  const found = lookAmong(space, cars("my=1959"), values, (left) => `it has ${left}`);
+  expect(found?.outcomes.map(({ words, means }) => [words, means])).toEqual([
+    ["Badger", "it has long"],
+    ["Heron", "it has short or none"],
+  ]);
+  expect(lookAmong(space, cars("line=B"), values)).toBeUndefined();
 });
 
 test("nothing is asked where nothing is open", () => {
