@@ -9,7 +9,7 @@
  * Boxes follow the branches of the set from the top. A box that reached an end is exact; where there would be too many, one
  * stops half way and allows whatever follows. Then single cars are added as boxes of their own.
  */
-import { type ClauseTable, FROM, OTHER, RANGE } from "./clause-table.ts";
+import { BITS, type ClauseTable, FROM, OTHER, RANGE, WORD } from "./clause-table.ts";
 import { ALL, type CarSet, isBranch, NONE } from "./diagram.ts";
 import { type Car, pick } from "./pick.ts";
 import type { Ranges } from "./ranges.ts";
@@ -17,9 +17,7 @@ import type { Clause, FlagsClause, PointClause } from "./scope.ts";
 import type { Space } from "./space.ts";
 
 const MOST_BOXES = 512;
-const SINGLE_CARS = 256;
-/** A trait with no more values than a word has bits is kept as bits, any other by its first and last value. */
-const BITS = 32;
+const SINGLE_CARS = 64;
 
 export const NEVER = 0;
 export const SOMETIMES = 1;
@@ -31,17 +29,16 @@ interface Box {
   readonly trait: number;
   readonly values: Ranges;
   readonly within: Box | undefined;
+  /** One car and no other. */
+  readonly isCar: boolean;
 }
 
 /** The boxes with one plant in the order of production, and row by row the boxes from a place on. */
 interface Production {
-  readonly order: readonly number[];
   readonly years: Float64Array;
   readonly ats: Float64Array;
   readonly words: Int32Array;
 }
-
-type PointRole = "plant" | "year" | "sequence" | "date";
 
 export class Boxes {
   /** So many words of bits hold a bit for every box. */
@@ -49,9 +46,11 @@ export class Boxes {
   /** The boxes of which every combination is a car of the set, and all boxes. */
   readonly exact: Int32Array;
   readonly every: Int32Array;
+  /** The boxes of one car. */
+  readonly single: Int32Array;
   readonly #size: number;
   readonly #spans: readonly (readonly [number, number])[];
-  readonly #roles: Readonly<Record<PointRole, number>>;
+  readonly #roles: Readonly<Record<"plant" | "year", number>>;
   /** By trait with few values: word by word for each value the boxes that allow it. */
   readonly #withValue: Int32Array[] = [];
   /** By trait: first and last value in each box, and in all of them. */
@@ -62,21 +61,23 @@ export class Boxes {
   /** By trait with few values: the values of all boxes together, as bits. */
   readonly #bits: number[] = [];
 
-  readonly #productions = new Map<string, Production>();
+  readonly #productions = new Map<number, Production>();
 
   constructor(space: Space, cars: CarSet) {
     this.#spans = space.traits.map((_, trait) => space.span(trait));
-    const role = (name: PointRole): number => space.role(name) ?? -1;
-    this.#roles = { plant: role("plant"), year: role("year"), sequence: role("sequence"), date: role("date") };
-    const boxes = cut(space, cars, (trait) => this.#isSmall(trait));
-    if (boxes.some(({ rest }) => isBranch(rest))) boxes.push(...singleCars(space, cars));
+    this.#roles = { plant: space.role("plant") ?? -1, year: space.role("year") ?? -1 };
+    const below = chance();
+    const parts = cut(space, cars, (trait) => this.#isSmall(trait));
+    const boxes = mixed([...parts, ...singleCars(space, cars, below)], below);
     this.#size = boxes.length;
-    this.words = Math.ceil(boxes.length / BITS);
+    this.words = Math.ceil(boxes.length / WORD);
     this.exact = new Int32Array(this.words);
     this.every = new Int32Array(this.words);
-    boxes.forEach(({ rest }, box) => {
+    this.single = new Int32Array(this.words);
+    boxes.forEach(({ rest, isCar }, box) => {
       mark(this.every, 0, box);
       if (!isBranch(rest)) mark(this.exact, 0, box);
+      if (isCar) mark(this.single, 0, box);
     });
     const any = this.#spans.map((span): Ranges => [span]);
     const values = any.map((all) => boxes.map(() => all));
@@ -91,7 +92,7 @@ export class Boxes {
 
   #isSmall(trait: number): boolean {
     const [first, last] = this.#spans[trait] as readonly [number, number];
-    return last - first < BITS;
+    return last - first < WORD;
   }
 
   #keep(boxes: readonly Ranges[], trait: number, span: readonly [number, number]): void {
@@ -123,15 +124,22 @@ export class Boxes {
    * For each clause whether it can hold in no box, in some, or holds in all whatever the values are. "In some" is said where
    * first and last values alone do not show that it is none or all.
    */
-  holds({ clauses, kinds, traits, a, b, plants }: ClauseTable): Uint8Array {
+  holds({ clauses, kinds, traits, a, b, plants, bits }: ClauseTable): Uint8Array {
     const result = new Uint8Array(kinds.length);
+    const own = Int32Array.from(this.#bits);
     const lows = Float64Array.from(this.#low);
     const highs = Float64Array.from(this.#high);
-    const { plant, year } = this.#roles;
-    const [lowPlant, highPlant] = [lows[plant] as number, highs[plant] as number];
-    const [lowYear, highYear] = [lows[year] as number, highs[year] as number];
+    const roles = this.#roles;
+    const [lowPlant, highPlant] = [lows[roles.plant] as number, highs[roles.plant] as number];
+    const [lowYear, highYear] = [lows[roles.year] as number, highs[roles.year] as number];
     for (let i = 0; i < result.length; i++) {
       const kind = kinds[i] as number;
+      if (kind === BITS) {
+        const here = own[traits[i] as number] as number;
+        const wanted = bits[i] as number;
+        result[i] = (here & wanted) === 0 ? NEVER : (here & ~wanted) === 0 ? ALWAYS : SOMETIMES;
+        continue;
+      }
       if (kind === OTHER) {
         result[i] = this.#other(clauses[i] as Exclude<Clause, PointClause>);
         continue;
@@ -143,8 +151,8 @@ export class Boxes {
         if (last < low || high < first) most = NEVER;
         else if (first <= low && high <= last) most = ALWAYS;
       } else {
-        const own = plants[i] as number;
-        if (own < lowPlant || highPlant < own) continue;
+        const plant = plants[i] as number;
+        if (plant < lowPlant || highPlant < plant) continue;
         const from = kind === FROM;
         // Whether the latest and the earliest car there can be is at the point or behind it.
         const latest = highYear > first || (highYear === first && high >= last);
@@ -160,10 +168,6 @@ export class Boxes {
   #other(clause: Exclude<Clause, PointClause>): number {
     if (clause.type === "values") {
       const { trait, values } = clause;
-      if (this.#isSmall(trait)) {
-        const [own, wanted] = [this.#bits[trait] as number, this.#asBits(trait, values)];
-        return (own & wanted) === 0 ? NEVER : (own & ~wanted) === 0 ? ALWAYS : SOMETIMES;
-      }
       const [low, high] = [this.#low[trait] as number, this.#high[trait] as number];
       if (values.some(([from, to]) => from <= low && high <= to)) return ALWAYS;
       return values.some(([from, to]) => from <= high && low <= to) ? SOMETIMES : NEVER;
@@ -174,62 +178,70 @@ export class Boxes {
     return clause.traits.every((trait) => only(trait, 0)) ? none : SOMETIMES;
   }
 
-  /** Writes for a clause the bits of the boxes that have a value for it; exactly those. */
-  write(clause: Clause, into: Int32Array, begin: number): void {
-    if (clause.type === "flags") this.#writeFlags(clause, into, begin);
-    else if (clause.type === "point") this.#writePoint(clause, into, begin);
-    else if (this.#isSmall(clause.trait)) {
-      const [first, last] = this.#spans[clause.trait] as readonly [number, number];
-      for (const [from, to] of clause.values)
-        for (let value = Math.max(first, from); value <= to && value <= last; value++)
-          this.#add(clause.trait, value - first, into, begin);
-    } else {
-      const [lows, highs] = [this.#lows[clause.trait] as Float64Array, this.#highs[clause.trait] as Float64Array];
-      for (const [from, to] of clause.values)
-        for (let box = 0; box < this.#size; box++)
-          if (from <= (highs[box] as number) && (lows[box] as number) <= to) mark(into, begin, box);
-    }
+  /** The boxes of a word that have a value for a clause; exactly those. */
+  where({ clauses, kinds, traits, a, b, plants, bits }: ClauseTable, number: number, word: number): number {
+    const kind = kinds[number] as number;
+    const trait = traits[number] as number;
+    if (kind === BITS) return this.#withValues(trait, bits[number] as number, word);
+    const [first, last] = [a[number] as number, b[number] as number];
+    if (kind === RANGE) return this.#inRange(trait, first, last, word);
+    if (kind !== OTHER) return this.#atPoint(kind, plants[number] as number, trait, first, last, word);
+    const clause = clauses[number] as Exclude<Clause, PointClause>;
+    if (clause.type === "flags") return this.#withFlags(clause, word);
+    return clause.values.reduce((boxes, [from, to]) => boxes | this.#inRange(clause.trait, from, to, word), 0);
   }
 
-  #writeFlags({ side, traits }: FlagsClause, into: Int32Array, begin: number): void {
-    if (side === "any") {
-      for (const trait of traits) this.#add(trait, 1, into, begin);
-      return;
+  #withValues(trait: number, values: number, word: number): number {
+    const withValue = this.#withValue[trait] as Int32Array;
+    let boxes = 0;
+    for (let rest = values, at = word; rest !== 0 && at < withValue.length; rest >>>= 1, at += this.words)
+      if ((rest & 1) !== 0) boxes |= withValue[at] as number;
+    return boxes;
+  }
+
+  #inRange(trait: number, first: number, last: number, word: number): number {
+    const [lows, highs] = [this.#lows[trait] as Float64Array, this.#highs[trait] as Float64Array];
+    const end = Math.min(this.#size, (word + 1) * WORD);
+    let boxes = 0;
+    for (let box = word * WORD; box < end; box++)
+      if (first <= (highs[box] as number) && (lows[box] as number) <= last) boxes |= 1 << (box & 31);
+    return boxes;
+  }
+
+  #withFlags({ side, traits }: FlagsClause, word: number): number {
+    const value = side === "any" ? 1 : 0;
+    let [some, all] = [0, -1];
+    for (const trait of traits) {
+      const boxes = (this.#withValue[trait] as Int32Array)[value * this.words + word] as number;
+      some |= boxes;
+      all &= boxes;
     }
-    for (let word = 0; word < this.words; word++) {
-      let can = this.every[word] as number;
-      for (const trait of traits) can &= (this.#withValue[trait] as Int32Array)[word] as number;
-      into[begin + word] = can;
-    }
+    return side === "any" ? some : all;
   }
 
   /** Boxes in the order of their latest (earliest) car at the plant: a point holds in those from some place on. */
-  #writePoint(point: PointClause, into: Int32Array, begin: number): void {
-    const from = point.side === "from";
-    const { order, years, ats, words } = this.#production(point);
+  #atPoint(kind: number, plant: number, by: number, year: number, at: number, word: number): number {
+    const { years, ats, words } = this.#production(plant, kind === FROM, by);
     // The first place whose car is at the point or behind it.
     let low = 0;
-    let high = order.length;
+    let high = years.length;
     while (low < high) {
       const middle = (low + high) >>> 1;
-      const year = years[middle] as number;
-      if (year > point.year || (year === point.year && (ats[middle] as number) >= point.at)) high = middle;
+      const there = years[middle] as number;
+      if (there > year || (there === year && (ats[middle] as number) >= at)) high = middle;
       else low = middle + 1;
     }
     // Row n of the words has the boxes from place n on; before a point it has those up to it.
-    const row = low * this.words;
-    for (let word = 0; word < this.words; word++)
-      into[begin + word] = from
-        ? (words[row + word] as number)
-        : (words[word] as number) & ~(words[row + word] as number);
+    const behind = words[low * this.words + word] as number;
+    return kind === FROM ? behind : (words[word] as number) & ~behind;
   }
 
-  #production({ plant, side, by }: PointClause): Production {
-    const key = `${plant} ${side} ${by}`;
+  #production(plant: number, latest: boolean, by: number): Production {
+    const key = (plant * this.#spans.length + by) * 2 + (latest ? 1 : 0);
     const known = this.#productions.get(key);
     if (known) return known;
-    const ends = side === "from" ? this.#highs : this.#lows;
-    const [year, at] = [ends[this.#roles.year] as Float64Array, ends[this.#roles[by]] as Float64Array];
+    const ends = latest ? this.#highs : this.#lows;
+    const [year, at] = [ends[this.#roles.year] as Float64Array, ends[by] as Float64Array];
     const withPlant = this.#boxesOf(this.#roles.plant, plant);
     const order = Array.from({ length: this.#size }, (_, box) => box)
       .filter(withPlant)
@@ -240,7 +252,6 @@ export class Boxes {
       mark(words, place * this.words, order[place] as number);
     }
     const made = {
-      order,
       years: Float64Array.from(order, (box) => year[box] as number),
       ats: Float64Array.from(order, (box) => at[box] as number),
       words,
@@ -256,26 +267,11 @@ export class Boxes {
     const words = this.#withValue[trait] as Int32Array;
     return (box) => ((words[begin + (box >>> 5)] as number) & (1 << (box & 31))) !== 0;
   }
-
-  #add(trait: number, place: number, into: Int32Array, begin: number): void {
-    const words = this.#withValue[trait] as Int32Array;
-    for (let word = 0; word < this.words; word++)
-      into[begin + word] = (into[begin + word] as number) | (words[place * this.words + word] as number);
-  }
-
-  #asBits(trait: number, values: Ranges): number {
-    const first = (this.#spans[trait] as readonly [number, number])[0];
-    let bits = 0;
-    for (const [from, to] of values)
-      for (let value = Math.max(first, from); value <= to && value - first < BITS; value++)
-        bits |= 1 << (value - first);
-    return bits;
-  }
 }
 
 /** Level by level, as long as there are not too many. Values with few neighbours that go on alike share a box. */
 function cut(space: Space, cars: CarSet, isSmall: (trait: number) => boolean): Box[] {
-  let boxes: Box[] = [{ rest: cars, trait: -1, values: [], within: undefined }];
+  let boxes: Box[] = [{ rest: cars, trait: -1, values: [], within: undefined, isCar: false }];
   for (;;) {
     const trait = Math.min(...boxes.map(({ rest }) => rest.trait));
     if (trait === Number.POSITIVE_INFINITY) return boxes;
@@ -284,7 +280,7 @@ function cut(space: Space, cars: CarSet, isSmall: (trait: number) => boolean): B
       return space.sets.pieces(box.rest).flatMap(([values, rest]) => {
         if (rest === NONE) return [];
         const parts = isSmall(trait) ? [values] : values.map((pair) => [pair]);
-        return parts.map((part) => ({ rest, trait, values: part, within: box }));
+        return parts.map((part) => ({ rest, trait, values: part, within: box, isCar: false }));
       });
     });
     if (next.length > MOST_BOXES) return boxes;
@@ -292,13 +288,8 @@ function cut(space: Space, cars: CarSet, isSmall: (trait: number) => boolean): B
   }
 }
 
-/** Cars here and there in the set, the same ones every time. */
-function singleCars(space: Space, cars: CarSet): Box[] {
-  let state = 1;
-  const below = (size: number): number => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return Math.floor((state / 2 ** 32) * size);
-  };
+/** Cars here and there in the set. */
+function singleCars(space: Space, cars: CarSet, below: Below): Box[] {
   return Array.from({ length: SINGLE_CARS }, () => {
     const like = new Map(
       space.traits.map((_, trait) => {
@@ -308,10 +299,31 @@ function singleCars(space: Space, cars: CarSet): Box[] {
     );
     const car = new Map([...like, ...(pick(cars, like) as Car)]);
     return [...car].reduce<Box | undefined>(
-      (within, [trait, value]) => ({ rest: ALL, trait, values: [[value, value]], within }),
+      (within, [trait, value]) => ({ rest: ALL, trait, values: [[value, value]], within, isCar: true }),
       undefined,
     ) as Box;
   });
+}
+
+/** In any order: neighbours are much alike, and the first few boxes shall be of all sorts. */
+function mixed(boxes: Box[], below: Below): Box[] {
+  for (let i = boxes.length - 1; i > 0; i--) {
+    const other = below(i + 1);
+    [boxes[i], boxes[other]] = [boxes[other] as Box, boxes[i] as Box];
+  }
+  return boxes;
+}
+
+/** A whole number from 0 to below the size. */
+type Below = (size: number) => number;
+
+/** As if by chance, but the same ones every time. */
+function chance(): Below {
+  let state = 1;
+  return (size) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return Math.floor((state / 2 ** 32) * size);
+  };
 }
 
 function mark(words: Int32Array, begin: number, box: number): void {
