@@ -4,11 +4,14 @@ import { type CarKnowledge, openCarKnowledge } from "../../engine/answers/car-kn
 import { CarList } from "../../engine/answers/car-list.ts";
 import { type Lines, type LinesIndex, openLinesIndex } from "../../engine/records/lines-index.ts";
 import { openSlice, type Slice } from "../../engine/records/slice.ts";
+import { readingOrder } from "./order.ts";
 
 /** A line's records, ready to be asked. */
 export interface OpenLine {
   readonly knowledge: CarKnowledge;
   readonly list: CarList;
+  /** Places in the list, in reading order. */
+  readonly order: readonly number[];
 }
 
 export class Data {
@@ -36,7 +39,9 @@ export class Data {
     if (known) return known;
     const coming = fetchJson<Slice>(new URL(`data/lines/${encodeURIComponent(id)}.json`, this.#root)).then((slice) => {
       const knowledge = openCarKnowledge(openSlice(this.lines, slice));
-      const line = { knowledge, list: new CarList(knowledge) };
+      const list = new CarList(knowledge);
+      const placed = list.listed.map(({ record, trap }) => ({ trap, systems: record.systems }));
+      const line = { knowledge, list, order: readingOrder(placed, knowledge.catalog.systems) };
       this.#open.set(id, line);
       return line;
     });

@@ -6,39 +6,40 @@ export interface Group<T> {
   readonly items: readonly T[];
 }
 
-interface Placed {
+export interface Placed {
   readonly trap: boolean;
   readonly systems: readonly string[];
 }
 
-/** Up to `limit` items in groups; traps of all systems are the first group. Groups without items are left out. */
-export function inOrder<T>(
+const TRAPS = "Traps";
+const OTHER = "Other";
+
+/** The places of the items in reading order; items with the same heading stay in theirs. */
+export function readingOrder(items: readonly Placed[], systems: readonly System[]): number[] {
+  const ranks = new Map([TRAPS, ...systems.map(({ name }) => name), OTHER].map((heading, rank) => [heading, rank]));
+  const headingOf = headings(systems);
+  const rankOf = items.map((item) => ranks.get(headingOf(item)) as number);
+  return items.map((_, place) => place).sort((a, b) => (rankOf[a] as number) - (rankOf[b] as number));
+}
+
+/** Items that are in reading order, under their headings. */
+export function underHeadings<T>(
   items: readonly T[],
   placed: (item: T) => Placed,
   systems: readonly System[],
-  limit: number,
 ): Group<T>[] {
-  const bySystem = new Map<string, T[]>();
-  const traps: T[] = [];
+  const headingOf = headings(systems);
+  const groups: { heading: string; items: T[] }[] = [];
   for (const item of items) {
-    const { trap, systems: own } = placed(item);
-    if (trap) traps.push(item);
-    else {
-      const key = own[0] ?? "";
-      const group = bySystem.get(key);
-      if (group) group.push(item);
-      else bySystem.set(key, [item]);
-    }
+    const heading = headingOf(placed(item));
+    const last = groups.at(-1);
+    if (last?.heading === heading) last.items.push(item);
+    else groups.push({ heading, items: [item] });
   }
-  const groups = [
-    { heading: "Traps", items: traps },
-    ...systems.map(({ id, name }) => ({ heading: name, items: bySystem.get(id) ?? [] })),
-    { heading: "Other", items: bySystem.get("") ?? [] },
-  ];
-  let left = limit;
-  return groups.flatMap(({ heading, items: own }) => {
-    const shown = own.slice(0, left);
-    left -= shown.length;
-    return shown.length > 0 ? [{ heading, items: shown }] : [];
-  });
+  return groups;
+}
+
+function headings(systems: readonly System[]): (item: Placed) => string {
+  const names = new Map(systems.map(({ id, name }) => [id, name]));
+  return ({ trap, systems: [own = ""] }) => (trap ? TRAPS : (names.get(own) ?? OTHER));
 }

@@ -84,7 +84,7 @@ function whyRefused({ space }: Lines, step: Extract<Step, { kind: "fact" | "foun
 
 export type Judged = Listed;
 
-/** The car with the records of its line. */
+/** The car with the records of its line, in reading order. */
 export interface Verdicts {
   readonly car: KnownCar;
   readonly yes: readonly Judged[];
@@ -93,7 +93,7 @@ export interface Verdicts {
 }
 
 /** The car against the records of its line; a text where a step is not understood, such as a part that nobody knows. */
-export function judge({ knowledge, list }: OpenLine, steps: readonly Step[]): Verdicts | string {
+export function judge({ knowledge, list, order }: OpenLine, steps: readonly Step[]): Verdicts | string {
   let car: KnownCar;
   try {
     car = readCar(knowledge, carOf(steps));
@@ -104,10 +104,10 @@ export function judge({ knowledge, list }: OpenLine, steps: readonly Step[]): Ve
   }
   const verdicts = list.verdicts(car.cars);
   const sorted: Record<"yes" | "no" | "look first", Judged[]> = { yes: [], no: [], "look first": [] };
-  list.listed.forEach((record, i) => {
-    const verdict = verdicts[i];
-    if (verdict !== undefined && verdict !== "no such car") sorted[verdict].push(record);
-  });
+  for (const place of order) {
+    const verdict = verdicts[place];
+    if (verdict !== undefined && verdict !== "no such car") sorted[verdict].push(list.listed[place] as Judged);
+  }
   return { car, yes: sorted.yes, open: sorted["look first"], no: sorted.no };
 }
 

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { ChangeView, NetChangeAnswer } from "../../../engine/answers/shapes/net-change.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
-import { inOrder } from "../order.ts";
+import { readingOrder, underHeadings } from "../order.ts";
 import type { Actions } from "./actions.ts";
 import { factViewWords, outcomeWords, valuesWords } from "./words.ts";
 
@@ -42,11 +42,10 @@ function result({ catalog, net }: ChangesParts, act: Actions): TemplateResult {
     return html`<p>A car like this one was not built for ${net.from}: ${(net.conflict ?? []).map(factViewWords).join(" and ")} do not go together.</p>`;
   if (net.changes.length === 0)
     return html`<p>No change on record between ${net.from} and ${net.to}. That is not the same as “no change”.</p>`;
-  const groups = inOrder(
-    net.changes,
-    ({ trap, systems }) => ({ trap, systems }),
+  const groups = underHeadings(
+    readingOrder(net.changes, catalog.systems).map((place) => net.changes[place] as ChangeView),
+    (change) => change,
     catalog.systems,
-    Number.POSITIVE_INFINITY,
   );
   return html`
     <p>${net.changes.length === 1 ? "One thing" : `${net.changes.length} things`} changed from ${net.from} to ${net.to}.</p>

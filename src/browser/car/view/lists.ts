@@ -6,7 +6,7 @@ import type { Look } from "../../../engine/answers/shapes/look.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
 import { describe } from "../../../engine/scope/describe.ts";
 import type { Space } from "../../../engine/scope/space.ts";
-import { inOrder } from "../order.ts";
+import { underHeadings } from "../order.ts";
 import type { Judged, Verdicts } from "../reading.ts";
 import type { Actions } from "./actions.ts";
 import { factViewWords, labelOf, outcomeWords } from "./words.ts";
@@ -48,11 +48,10 @@ export function listsView(parts: ListParts, act: Actions): TemplateResult {
 function list(parts: ListParts, name: "yes" | "open" | "no", records: readonly Judged[], act: Actions): TemplateResult {
   const whole = parts.whole.has(name) || records.length <= parts.limit;
   const limit = whole ? records.length : SCREENFUL;
-  const groups = inOrder(
-    records,
+  const groups = underHeadings(
+    records.slice(0, limit),
     ({ record, trap }) => ({ trap, systems: record.systems }),
     parts.catalog.systems,
-    limit,
   );
   return html`
     ${repeat(
