@@ -1,0 +1,44 @@
+/**
+ * What belongs in a place of some cars: the part that the plant fitted there, nothing, or "not on record".
+ * Where the plant used either of several parts, or records contradict each other, the same cars are under several of them.
+ */
+import type { Built, Mixed } from "../records/statement.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { PartIndex } from "./part-index.ts";
+
+export type Belonging =
+  | { readonly what: "part"; readonly part: string }
+  | { readonly what: "nothing" }
+  | { readonly what: "not on record" };
+
+export interface Belongs {
+  readonly belonging: Belonging;
+  readonly cars: CarSet;
+  readonly because: readonly (Built | Mixed)[];
+}
+
+/** Every car is under at least one of the results. */
+export function belongsAt(index: PartIndex, place: string, cars: CarSet): Belongs[] {
+  const { sets } = index.space;
+  const found = new Map<string, { belonging: Belonging; cars: CarSet; because: (Built | Mixed)[] }>();
+  let silent = cars;
+  for (const statement of index.builtAt.get(place) ?? []) {
+    const here = sets.and(cars, statement.scope.cars);
+    if (here === NONE) continue;
+    silent = sets.minus(silent, here);
+    for (const part of statement.type === "mixed" ? statement.parts : [statement.part]) {
+      const key = part ?? "";
+      const before = found.get(key);
+      if (before) {
+        before.cars = sets.or(before.cars, here);
+        before.because.push(statement);
+      } else {
+        const belonging: Belonging = part === undefined ? { what: "nothing" } : { what: "part", part };
+        found.set(key, { belonging, cars: here, because: [statement] });
+      }
+    }
+  }
+  const result: Belongs[] = [...found.values()];
+  if (silent !== NONE) result.push({ belonging: { what: "not on record" }, cars: silent, because: [] });
+  return result;
+}

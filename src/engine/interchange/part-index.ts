@@ -1,0 +1,66 @@
+/** What the records say of parts, by part and by place, for asking about many parts and cars. Made once, never changed. */
+import type { Catalog } from "../records/catalog.ts";
+import type { Built, Mixed, StandsIn, Statement, Supersedes } from "../records/statement.ts";
+import { ALL, type CarSet, NONE } from "../scope/diagram.ts";
+import type { Space } from "../scope/space.ts";
+
+export interface PartIndex {
+  readonly space: Space;
+  readonly catalog: Catalog;
+  readonly builtAt: ReadonlyMap<string, readonly (Built | Mixed)[]>;
+  readonly builtWith: ReadonlyMap<string, readonly (Built | Mixed)[]>;
+  /** What is said of a part where another belongs. */
+  readonly standInsOf: ReadonlyMap<string, readonly StandsIn[]>;
+  readonly ordersOf: ReadonlyMap<string, readonly Supersedes[]>;
+  /** By record the cars for which another record has ended its instructions. */
+  readonly ended: ReadonlyMap<string, CarSet>;
+}
+
+export function openPartIndex(catalog: Catalog): PartIndex {
+  const { space } = catalog;
+  const builtAt = new Map<string, (Built | Mixed)[]>();
+  const builtWith = new Map<string, (Built | Mixed)[]>();
+  const standInsOf = new Map<string, StandsIn[]>();
+  const ordersOf = new Map<string, Supersedes[]>();
+  const ended = new Map<string, CarSet>();
+  const read = (statement: Statement): void => {
+    if (statement.type === "built" || statement.type === "mixed") {
+      add(builtAt, statement.place, statement);
+      const parts = statement.type === "mixed" ? statement.parts : [statement.part];
+      for (const part of parts) if (part !== undefined) add(builtWith, part, statement);
+    } else if (statement.type === "stands-in") add(standInsOf, statement.part, statement);
+    else if (statement.type === "supersedes") add(ordersOf, statement.old, statement);
+    else if (statement.type === "cancels") {
+      const before = ended.get(statement.target) ?? NONE;
+      ended.set(statement.target, space.sets.or(before, statement.scope?.cars ?? ALL));
+    }
+  };
+  for (const record of catalog.records.values()) record.statements.forEach(read);
+  return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, ended };
+}
+
+/** Those of the cars for which a statement holds: within its scope, and not ended by another record. */
+export function whereHolds(index: PartIndex, { scope, record }: StandsIn | Supersedes, cars: CarSet): CarSet {
+  const { sets } = index.space;
+  const within = scope ? sets.and(cars, scope.cars) : cars;
+  const ended = index.ended.get(record);
+  return ended === undefined ? within : sets.minus(within, ended);
+}
+
+/** The places where a part was built in or, for one that no car was built with, where those sit that it stands in for. */
+export function placesOf(index: PartIndex, part: string): string[] {
+  const own = builtPlaces(index, part);
+  if (own.length > 0) return own;
+  const others = (index.standInsOf.get(part) ?? []).flatMap((it) => (it.for === undefined ? [] : [it.for]));
+  return [...new Set(others.flatMap((other) => builtPlaces(index, other)))];
+}
+
+function builtPlaces({ builtWith }: PartIndex, part: string): string[] {
+  return [...new Set((builtWith.get(part) ?? []).map((it) => it.place))];
+}
+
+function add<T>(map: Map<string, T[]>, key: string, item: T): void {
+  const list = map.get(key);
+  if (list) list.push(item);
+  else map.set(key, [item]);
+}
