@@ -27,6 +27,7 @@ const OPTIONS = {
   fitted: { type: "string", multiple: true },
   scope: { type: "string" },
   record: { type: "string" },
+  place: { type: "string" },
   from: { type: "string" },
   to: { type: "string" },
 } as const;

@@ -3,12 +3,11 @@
 import { type Built, type Mixed, statementsOf } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { carsWith, conflict } from "../scope/facts.ts";
-import { nearest } from "../scope/nearest.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
+import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
 import { NOT_ON_RECORD } from "./net-change.ts";
-import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
 import type { BuiltAnswer } from "./shapes/built.ts";
 import type { CarInput } from "./shapes/car.ts";
@@ -75,19 +74,4 @@ function valuesOf({ catalog: { space } }: CarKnowledge, cars: CarSet, statements
   }
   if (silent !== NONE) values.set(NOT_ON_RECORD, silent);
   return [...values].map(([said, its]) => ({ said, cars: its }));
-}
-
-function findPlace({ catalog }: CarKnowledge, typed: string): string {
-  const wanted = typed.trim().toLowerCase();
-  const exact = [...catalog.places.keys()].find((place) => place.toLowerCase() === wanted);
-  if (exact !== undefined) return exact;
-  const component = [...catalog.components.values()].find((one) =>
-    [one.id, one.name, ...one.aliases].some((name) => name.toLowerCase() === wanted),
-  );
-  if (component?.places.length === 1) return component.places[0] as string;
-  const near = nearest(wanted, [...catalog.places.keys()]);
-  const options = component && component.places.length > 1 ? component.places : near ? [near] : [];
-  throw new QuestionError(
-    `No place is called '${typed.trim()}'. ${options.length > 0 ? `Did you mean ${options.map((one) => `'${one}'`).join(" or ")}?` : ""}`.trim(),
-  );
 }

@@ -7,7 +7,7 @@ import { FITTED } from "../scope/space.ts";
 import type { Trait } from "../scope/trait.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { builtWith, perhapsBuiltWith, placesOf } from "./fitted.ts";
-import { findPart } from "./part-number.ts";
+import { requirePart } from "./part-number.ts";
 import { QuestionError } from "./question-error.ts";
 import type { CarInput } from "./shapes/car.ts";
 
@@ -22,7 +22,7 @@ export interface KnownCar {
 export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
   const { space, buildable } = knowledge.catalog;
   try {
-    const fitted = (input.fitted ?? []).map((typed) => fittedPart(knowledge, typed));
+    const fitted = (input.fitted ?? []).map((typed) => requirePart(knowledge.catalog, typed).number);
     const facts = [
       ...plateFacts(knowledge, input.plate),
       ...readFacts(space, input.facts ?? {}, "said"),
@@ -73,20 +73,6 @@ function plateFacts({ catalog }: CarKnowledge, typed: string | undefined): reado
         .join("; ")}.`,
     );
   return read.facts;
-}
-
-function fittedPart({ catalog }: CarKnowledge, typed: string): string {
-  const found = findPart(catalog, typed);
-  if (found.as === "part number") return found.part.number;
-  if (found.as === "several")
-    throw new QuestionError(
-      `'${typed}' may be any of ${found.parts.map((part) => part.number).join(", ")}. Write the number as it stands there.`,
-    );
-  throw new QuestionError(
-    found.as === "casting number"
-      ? `'${typed}' is a casting number, not a part number.`
-      : `No part is called '${typed}'.`,
-  );
 }
 
 /** The part that a trait "fitted PART" is about. */

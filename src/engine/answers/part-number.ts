@@ -3,6 +3,7 @@
  * (O for 0, I or L for 1) where only one part can be meant. A casting number is not a part number; it is told apart.
  */
 import type { Catalog, Part } from "../records/catalog.ts";
+import { QuestionError } from "./question-error.ts";
 
 export type FoundPart =
   | { readonly as: "part number"; readonly part: Part }
@@ -24,6 +25,21 @@ export function findPart(catalog: Catalog, typed: string): FoundPart {
     if (cast.length > 0) return { as: "casting number", parts: cast };
   }
   return { as: "unknown" };
+}
+
+/** The part meant. Throws a QuestionError that says why there is none, or that several are. */
+export function requirePart(catalog: Catalog, typed: string): Part {
+  const found = findPart(catalog, typed);
+  if (found.as === "part number") return found.part;
+  if (found.as === "several")
+    throw new QuestionError(
+      `'${typed}' may be any of ${found.parts.map((part) => part.number).join(", ")}. Write the number as it stands there.`,
+    );
+  throw new QuestionError(
+    found.as === "casting number"
+      ? `'${typed}' is a casting number, not a part number.`
+      : `No part is called '${typed}'.`,
+  );
 }
 
 function plain(text: string): string {

@@ -6,6 +6,7 @@ import { answerBuilt } from "./answer-built.ts";
 import { answerCar } from "./answer-car.ts";
 import { answerCompareScopes } from "./answer-compare-scopes.ts";
 import { answerComponent, componentAnswer } from "./answer-component.ts";
+import { answerMayFit } from "./answer-may-fit.ts";
 import { answerNeighbours, neighboursAnswer } from "./answer-neighbours.ts";
 import { answerNetChange } from "./answer-net-change.ts";
 import { answerNextQuestion } from "./answer-next-question.ts";
@@ -20,6 +21,7 @@ import { builtAnswer } from "./shapes/built.ts";
 import { carShape } from "./shapes/car.ts";
 import { carAnswer } from "./shapes/car-answer.ts";
 import { compareScopesAnswer } from "./shapes/compare-scopes.ts";
+import { mayFitAnswer } from "./shapes/may-fit.ts";
 import { netChangeAnswer } from "./shapes/net-change.ts";
 import { nextQuestionAnswer } from "./shapes/next-question.ts";
 import { plateAnswer } from "./shapes/plate.ts";
@@ -137,6 +139,13 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
     { words: ["place"], car: true },
     builtAnswer,
     answerBuilt,
+  ),
+  "may-fit": question(
+    "whether a part may go on the car",
+    z.strictObject({ part: text, place: text.optional(), car }),
+    { words: ["part"], options: ["place"], car: true },
+    mayFitAnswer,
+    answerMayFit,
   ),
   "compare-scopes": question(
     "how two scopes lie to each other",

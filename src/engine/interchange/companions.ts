@@ -73,7 +73,7 @@ function conditionsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] 
     belongsAt(index, place, cars).flatMap(({ belonging, cars: here }) =>
       belonging.what === "part" && belonging.part !== part
         ? standsFor(index, part, belonging.part, here)
-            .filter((it) => it.verdict === "on conditions" || it.verdict === "yes")
+            .filter((it) => it.verdict === "yes, on conditions" || it.verdict === "yes")
             .flatMap((it) => it.ways.flat())
         : [],
     ),

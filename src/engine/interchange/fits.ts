@@ -50,7 +50,40 @@ export function fitsAt(index: PartIndex, { part, place, cars, fitted }: FitQuest
   });
   const found = fitted.filter((it) => it !== part && place !== undefined && placesOf(index, it).includes(place));
   const asFound = found.reduce((fits, it) => fits.flatMap((fit) => overruled(index, part, it, fit)), asBuilt);
-  return asFound.flatMap((fit) => withoutBlocked(index, fit, fitted));
+  const open = asFound.flatMap((fit) => withoutBlocked(index, fit, fitted));
+  return [...open, ...fromOtherUnits(index, { part, place, cars, fitted }, open)];
+}
+
+/** What a fit would be if the inside of a reported unit came with that unit; only where it would be another answer. */
+function fromOtherUnits(index: PartIndex, { part, place, fitted }: FitQuestion, fits: readonly Fit[]): Fit[] {
+  if (place === undefined) return [];
+  const component = index.catalog.places.get(place);
+  const units = fitted.filter((unit) => {
+    const places = placesOf(index, unit);
+    return unit !== part && !places.includes(place) && places.some((it) => index.catalog.places.get(it) === component);
+  });
+  return units.flatMap((unit) => {
+    const left = index.space.any((index.builtWith.get(unit) ?? []).map((it) => it.scope.cars));
+    const inside = belongsAt(index, place, index.space.sets.and(left, index.catalog.buildable));
+    return inside.flatMap(({ belonging, because }) =>
+      fits.flatMap((fit): Fit[] => {
+        if (belonging.what !== "part" || same(belonging, fit.belonging)) return [];
+        const would: Fit[] =
+          belonging.part === part
+            ? [{ verdict: "as built", cars: fit.cars, belonging, because, ways: [] }]
+            : standsFor(index, part, belonging.part, fit.cars).map((it) => ({ ...it, belonging, because }));
+        return would.filter((it) => mayBeFitted(it.verdict) !== mayBeFitted(fit.verdict));
+      }),
+    );
+  });
+}
+
+function same(one: Belonging, other: Belonging): boolean {
+  return one.what === "part" && other.what === "part" ? one.part === other.part : one.what === other.what;
+}
+
+export function mayBeFitted(verdict: FitVerdict): boolean {
+  return verdict === "as built" || verdict === "yes" || verdict === "yes, on conditions";
 }
 
 /** What is left of a fit where another part is reported in the place. */
@@ -68,7 +101,7 @@ function pick({ verdict, ways }: StandsFor): Pick<Fit, "verdict" | "ways"> {
 
 /** A way is closed where a part that must go along is refused on these cars; a car with no way left has the refusals. */
 function withoutBlocked(index: PartIndex, fit: Fit, fitted: readonly string[]): Fit[] {
-  if (fit.verdict !== "on conditions" && fit.verdict !== "yes") return [fit];
+  if (fit.verdict !== "yes, on conditions" && fit.verdict !== "yes") return [fit];
   const { sets } = index.space;
   const done: Fit[] = [];
   let left = fit.cars;
@@ -82,6 +115,8 @@ function withoutBlocked(index: PartIndex, fit: Fit, fitted: readonly string[]): 
     left = sets.and(left, blocked.cars);
   }
   if (left === NONE) return done;
-  const verdict = refusals.every((it) => it.verdict === "does-not-go-on") ? "does not go on" : "must not be used";
+  const verdict = refusals.every((it) => it.verdict === "does-not-go-on")
+    ? "does not go on"
+    : "goes on but must not be used";
   return [...done, { ...fit, verdict, cars: left, ways: refusals.map((it) => [it]) }];
 }

@@ -47,12 +47,10 @@ export function whereHolds(index: PartIndex, { scope, record }: StandsIn | Super
   return ended === undefined ? within : sets.minus(within, ended);
 }
 
-/** The places where a part was built in or, for one that no car was built with, where those sit that it stands in for. */
+/** The places where a part was built in, and those of the parts that it is said to stand in for. */
 export function placesOf(index: PartIndex, part: string): string[] {
-  const own = builtPlaces(index, part);
-  if (own.length > 0) return own;
   const others = (index.standInsOf.get(part) ?? []).flatMap((it) => (it.for === undefined ? [] : [it.for]));
-  return [...new Set(others.flatMap((other) => builtPlaces(index, other)))];
+  return [...new Set([part, ...others].flatMap((one) => builtPlaces(index, one)))];
 }
 
 function builtPlaces({ builtWith }: PartIndex, part: string): string[] {

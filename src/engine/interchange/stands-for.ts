@@ -11,7 +11,13 @@ import { type CarSet, NONE } from "../scope/diagram.ts";
 import { type PartIndex, whereHolds } from "./part-index.ts";
 
 /** Worst first: of two that both hold for a car, the earlier one counts. */
-export const STANDS = ["does not go on", "must not be used", "not on record", "on conditions", "yes"] as const;
+export const STANDS = [
+  "does not go on",
+  "goes on but must not be used",
+  "not on record",
+  "yes, on conditions",
+  "yes",
+] as const;
 export type Stands = (typeof STANDS)[number];
 
 export interface StandsFor {
@@ -56,10 +62,10 @@ function verdictOf(statements: readonly StandsIn[], cars: CarSet): StandsFor {
   const some = (verdict: StandsIn["verdict"]) => statements.filter((it) => it.verdict === verdict).map((it) => [it]);
   const refused = [...some("does-not-go-on"), ...some("must-not-be-used")];
   if (some("does-not-go-on").length > 0) return { verdict: "does not go on", cars, ways: refused };
-  if (refused.length > 0) return { verdict: "must not be used", cars, ways: refused };
+  if (refused.length > 0) return { verdict: "goes on but must not be used", cars, ways: refused };
   if (some("yes").length > 0) return { verdict: "yes", cars, ways: some("yes") };
   return statements.length > 0
-    ? { verdict: "on conditions", cars, ways: some("on-conditions") }
+    ? { verdict: "yes, on conditions", cars, ways: some("on-conditions") }
     : { verdict: "not on record", cars, ways: [] };
 }
 
@@ -84,7 +90,7 @@ function byChain(index: PartIndex, part: string, other: string | undefined, cars
         if (here === NONE) continue;
         const way = [...chain.steps, statement];
         if (statement.for === other) {
-          const verdict = way.every((it) => it.verdict === "yes") ? "yes" : "on conditions";
+          const verdict = way.every((it) => it.verdict === "yes") ? "yes" : "yes, on conditions";
           found.push({ verdict, cars: here, ways: [way] });
           left = sets.minus(left, here);
         } else if (statement.for !== undefined)
