@@ -2,8 +2,10 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { answerCar } from "../../src/engine/answers/answer-car.ts";
+import { answerMayFit } from "../../src/engine/answers/answer-may-fit.ts";
 import { answerNetChange } from "../../src/engine/answers/answer-net-change.ts";
 import { answerPlate } from "../../src/engine/answers/answer-plate.ts";
+import { NONE } from "../../src/engine/scope/diagram.ts";
 import { conflictOf, linesAndYears, traitOf } from "../helpers/cars-of-site.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
 import { DESK, openBrowser, PHONE } from "./open-browser.ts";
@@ -78,13 +80,10 @@ test("step by step: line, year, an answer, 'I don't know'; each step is in the a
   const yearLabel = catalog.space.trait(catalog.space.role("year") as number).label;
   expect((await question.textContent())?.toLowerCase()).toBe(`${yearLabel}?`);
   await page.getByRole("button", { name: "I don’t know" }).isVisible();
-  const box = page.locator("#value");
-  await box.fill("1066");
-  await box.press("Enter");
-  await page.locator(".wrong").waitFor();
-  expect(new URL(page.url()).search).toBe(`?fact=${traitOf(catalog, "line")}:${FIRST.line.id}`);
-  await box.fill(String(FIRST.year));
-  await box.press("Enter");
+  await page
+    .locator(".choices")
+    .getByRole("button", { name: String(FIRST.year), exact: true })
+    .click();
   await untilSettled(page);
   expect(new URL(page.url()).search).toBe(`?${FIRST.query}`);
   const asked = await question.textContent();
@@ -105,6 +104,32 @@ test("step by step: line, year, an answer, 'I don't know'; each step is in the a
   await page.reload();
   await untilSettled(page);
   expect((await idsIn(page, "yes")).sort()).toEqual(expectedIds(FIRST.query, "yes"));
+  expect(complaints).toEqual([]);
+});
+
+test("a number that cannot be is refused with what can be; one that can is taken as people write it", async () => {
+  const sequence = catalog.space.role("sequence") as number;
+  const { id } = catalog.space.trait(sequence);
+  const asks = (record: string): boolean =>
+    catalog.space.sets.traitsOf(catalog.records.get(record)?.scope.cars ?? NONE).has(sequence);
+  const asked = CARS.find(({ query }) => expectedIds(query, "look first").some(asks));
+  if (!asked) throw new Error("no car of a line and year is asked for its number");
+  const { page, complaints } = await open(`/car/?${asked.query}`, PHONE);
+  await untilSettled(page);
+  const box = page.locator("#value");
+  if (!(await box.isVisible())) {
+    await page.getByText("Something else is easier to see?").click();
+    await page.getByRole("button", { name: new RegExp(catalog.space.trait(sequence).label, "i") }).click();
+  }
+  const last = /to (\S+)\.$/.exec((await page.locator("#value-hint").textContent()) ?? "")?.[1] ?? "";
+  await box.fill("1");
+  await box.press("Enter");
+  await page.locator(".wrong").waitFor();
+  expect(new URL(page.url()).search).toBe(`?${asked.query}`);
+  await box.fill(`F ${last.slice(0, -3)} ${last.slice(-3)}`);
+  await box.press("Enter");
+  await untilSettled(page);
+  expect(new URL(page.url()).search).toBe(`?${asked.query}&fact=${id}:${last}`);
   expect(complaints).toEqual([]);
 });
 
@@ -184,6 +209,28 @@ test("what is found on the car comes before what was built; a part that nobody k
   await page.locator("#fitted").press("Enter");
   expect(await page.locator(".changed-car .wrong").textContent()).toContain("no such part");
   expect(new URL(page.url()).searchParams.get("fitted")).toBeNull();
+});
+
+test("a part that no scope asks for is taken as fitted, and a refused one is said to be refused", async () => {
+  const refused = CARS.flatMap(({ query, facts }) =>
+    [...catalog.parts.keys()]
+      .filter((part) => catalog.space.askedFitted(part) === undefined)
+      .map((part) => ({ query, part, answer: answerMayFit(knowledge, { part, car: { facts } }) })),
+  ).find(({ answer }) => answer.verdict === "goes on but must not be used");
+  if (!refused) throw new Error("the data refuses no part");
+  const { page, complaints } = await open(`/car/?${refused.query}`, PHONE);
+  await untilSettled(page);
+  await page.getByText("Is something no longer as built?").click();
+  await page.locator("#fitted").fill(refused.part);
+  await page.locator("#fitted").press("Enter");
+  await untilSettled(page);
+  const known = page.locator(".known").first();
+  await expect.poll(() => known.textContent()).toContain("The records refuse it on this car");
+  for (const reason of refused.answer.because.filter((it) => it.statement.startsWith("stands-in")))
+    expect(await known.textContent()).toContain(reason.record);
+  await page.emulateMedia({ media: "print" });
+  await expect.poll(() => page.locator(".sheet").textContent()).toContain(refused.part);
+  expect(complaints).toEqual([]);
 });
 
 test("an address with mistakes: what is not understood is said, and the rest counts", async () => {

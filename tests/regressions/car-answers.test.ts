@@ -132,3 +132,20 @@ test("a spelling that several parts have is not 'no part'", () => {
   const k = tinyKnowledge({ "parts/gasket.yaml": ["parts:", "parts:\n  - { number: H-T102, name: odd one }"] });
   expect(() => ask(k, { question: "car", facts: { line: "B" }, fitted: ["ht102"] })).not.toThrow(/No part is called/);
 });
+
+test("an instruction that was cancelled later is not new for the car at hand; who knew it is told that it ended", () => {
+  const k = tinyKnowledge({
+    "changes/1959/HY59-01.md": ["cancels:\n  - { record: FR58-01, scope: line=B }\n", ""],
+    "changes/1958/FR58-01.md":
+      "---\nid: FR58-01\ntitle: Paint the frame\nissued: 1958-03-01\nkinds: [procedure]\nstarts: x\nscope: my=1958-1959\nprocedures:\n  - { steps: Paint it. }\n---\n\nx\n",
+    "changes/1960/FR60-01.md":
+      "---\nid: FR60-01\ntitle: No more paint\nissued: 1960-03-01\nkinds: [cancellation]\nstarts: x\nscope: my=1960\ncancels:\n  - { record: FR58-01 }\n---\n\nx\n",
+  });
+  const change = (from: number, my: number) =>
+    ask(k, { question: "net-change", from, facts: { line: "B", my } })
+      .changes.filter((it: { name: string }) => it.name === "Paint the frame")
+      .map((it: { to: { value: string }[] }) => it.to[0]?.value);
+  expect(change(1957, 1958)).toEqual([]);
+  expect(change(1957, 1959)).toEqual([]);
+  expect(change(1959, 1958)).toEqual(["does not hold"]);
+});

@@ -4,14 +4,17 @@
  */
 import { html, nothing, render } from "lit-html";
 import { answerApplies } from "../../engine/answers/answer-applies.ts";
+import { answerMayFit } from "../../engine/answers/answer-may-fit.ts";
 import { cancelledFor } from "../../engine/answers/cancelled-for.ts";
 import { cautionsFor } from "../../engine/answers/cautions-for.ts";
-import { look } from "../../engine/answers/look.ts";
+import { look, sayValues } from "../../engine/answers/look.ts";
 import type { AppliesAnswer } from "../../engine/answers/shapes/applies.ts";
 import type { Look } from "../../engine/answers/shapes/look.ts";
+import type { MayFitAnswer } from "../../engine/answers/shapes/may-fit.ts";
 import type { NetChangeAnswer } from "../../engine/answers/shapes/net-change.ts";
 import type { ChangeRecord } from "../../engine/records/catalog.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
+import type { Fact } from "../../engine/scope/facts.ts";
 import { Data, type OpenLine } from "./data.ts";
 import { type Judged, judge, netChangeOf, type Reading, readSteps, type Verdicts, yearOfCar } from "./reading.ts";
 import { forgetCar, openStorage, recentCars, remember } from "./recent.ts";
@@ -24,7 +27,7 @@ import { type Asked, questionView } from "./view/question.ts";
 import { recentView } from "./view/recent.ts";
 import { sheetView } from "./view/sheet.ts";
 import { whoView } from "./view/who.ts";
-import { capital, factWords, labelOf } from "./view/words.ts";
+import { capital, carWords, factWords, labelOf } from "./view/words.ts";
 import { inPieces } from "./work.ts";
 
 const root = new URL("../", location.href);
@@ -40,6 +43,8 @@ interface Shown {
   readonly verdicts: Verdicts | undefined;
   net: NetChangeAnswer | string | undefined;
   readonly looks: Map<string, Look>;
+  /** What the records of the line say of the parts that were reported fitted. */
+  readonly fitted: Map<string, MayFitAnswer>;
   readonly explained: Map<string, AppliesAnswer>;
   readonly questions: Asked[];
   searching: boolean;
@@ -106,6 +111,7 @@ function update(data: Data, state: State, arrived: () => void = () => {}): void 
     verdicts: typeof verdicts === "string" ? undefined : verdicts,
     net: undefined,
     looks: new Map(),
+    fitted: new Map(),
     explained: new Map(),
     questions: [],
     searching: line !== undefined,
@@ -128,6 +134,12 @@ function* rest(data: Data, mine: Shown): Generator<void> {
   const { car, open } = verdicts;
   const skipped = new Set(state.steps.flatMap((step) => (step.kind === "skip" ? [step.trait] : [])));
   const { space } = data.lines;
+  for (const step of state.steps) {
+    if (step.kind !== "fitted") continue;
+    const others = carOf(reading.steps.filter((one) => one !== step));
+    mine.fitted.set(step.value, answerMayFit(line.knowledge, { part: step.value, car: others }));
+    yield;
+  }
   const records = open.map((item) => item.record);
   if (car.cars !== NONE)
     for (const { trait, scopes } of line.list.questions(car.cars, records)) {
@@ -138,6 +150,8 @@ function* rest(data: Data, mine: Shown): Generator<void> {
   mine.searching = false;
   mine.limit = MANY;
   announce(data, mine);
+  draw(data);
+  keepInView();
   if (state.known !== undefined) mine.net = netChangeOf(line, reading.steps, state.known);
   yield;
   for (const record of records) {
@@ -162,7 +176,7 @@ function draw(data: Data): void {
   const act = actions(data);
   render(
     html`
-    ${whoView(lines, state, reading, facts, act)}
+    ${whoView(lines, { state, reading, facts, fitted: shown.fitted }, act)}
     ${line === undefined && reading.lines.length === 1 ? html`<p>Loading the records of this line …</p>` : nothing}
     ${line && wishes.wrongPart ? html`<p class="wrong" role="alert">${wishes.wrongPart}</p>` : nothing}
     ${line && verdicts && verdicts.car.cars !== NONE ? carView(data, line, verdicts, act) : nothing}
@@ -276,6 +290,11 @@ function actions(data: Data): Actions {
       draw(data);
     },
     takeBack: (step) => steps(without(state.steps, step)),
+    asFacts: (facts) =>
+      steps([
+        ...facts.flatMap((fact) => factSteps(data, fact)),
+        ...state.steps.filter((step) => step.kind !== "plate"),
+      ]),
     undo: () => steps(state.steps.slice(0, -1)),
     startAgain: () => go(data, { ...NOTHING_SAID, known: state.known }),
     askFor: (trait) => {
@@ -305,6 +324,13 @@ function actions(data: Data): Actions {
   };
 }
 
+/** A fact of the plate as a step of its own. */
+function factSteps({ lines: { space } }: Data, { trait, values }: Fact): Step[] {
+  const { id } = space.trait(trait);
+  const [value, ...others] = sayValues(space.trait(trait), values);
+  return value === undefined || others.length > 0 ? [] : [{ kind: "fact", trait: id, value }];
+}
+
 function go(data: Data, state: State, moveOn = true): void {
   const before = writeAddress(shown.state);
   history.pushState(null, "", `${location.pathname}${writeAddress(state)}`);
@@ -319,15 +345,22 @@ function go(data: Data, state: State, moveOn = true): void {
 function keepRecent({ lines: { space } }: Data, before: string): void {
   const { state, verdicts } = shown;
   if (!verdicts || verdicts.car.facts.length < 2) return;
-  const label = verdicts.car.facts
-    .map((fact) => factWords(space, { ...fact, source: "said" }).replace(/^.*?: /, ""))
-    .join(" · ");
-  recent = remember(storage, { search: writeAddress(state), label: capital(label) }, before);
+  const plate = state.steps.find((step) => step.kind === "plate")?.value;
+  const facts = verdicts.car.facts.filter((fact) => plate === undefined || fact.source !== "plate");
+  const words = carWords(space, facts);
+  const label = plate === undefined ? capital(words) : [`Plate ${plate}`, ...(words ? [words] : [])].join(" · ");
+  recent = remember(storage, { search: writeAddress(state), label }, before);
 }
 
 /** The keyboard goes on at the question, or, before there is one, at the first heading. */
 function toQuestion(): void {
   (document.getElementById("question") ?? document.getElementById("who"))?.focus();
+}
+
+/** What the keyboard stands at may have been pushed off the screen by what was found since. */
+function keepInView(): void {
+  const at = document.activeElement;
+  if (at?.id === "question") at.scrollIntoView({ block: "nearest" });
 }
 
 function fail(error: unknown): void {

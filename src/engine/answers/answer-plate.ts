@@ -2,6 +2,7 @@
 
 import type { Catalog } from "../records/catalog.ts";
 import { readPlate } from "../records/read-plate.ts";
+import { list } from "../scope/describe.ts";
 import { conflict } from "../scope/facts.ts";
 import { sayFact } from "./look.ts";
 import type { PlateAnswer } from "./shapes/plate.ts";
@@ -18,7 +19,7 @@ export function answerPlate(
       facts: [],
       slips: [],
       ask: {
-        what: `No plate has ${read.number.length} characters. Read the number again.`,
+        what: `${sayLengths(plates)}; this has ${read.number.length}. Read it again.`,
         options: plates.map((plate) => `${plate.name}, such as ${plate.example}`),
       },
     };
@@ -37,4 +38,9 @@ export function answerPlate(
   const clash =
     read.as === "not built" ? conflict(space, buildable, read.facts).map((fact) => sayFact(space, fact)) : [];
   return { ...base, plate: read.plate.name, facts, slips, ask, ...(clash.length > 0 ? { conflict: clash } : {}) };
+}
+
+function sayLengths(plates: Catalog["plates"]): string {
+  const lengths = plates.map((plate) => plate.positions.reduce((sum, { length }) => sum + length, 0));
+  return `The number on a plate has ${list([...new Set(lengths)].sort((a, b) => a - b).map(String), "or")} characters`;
 }

@@ -10,7 +10,8 @@
  *
  * A record that also tells people what to do (a procedure, a tool), or that states no matter at all, is a matter by itself:
  * it is new when it holds in the later year and not in the earlier one, and gone the other way round. A cancelled record
- * holds no longer. Going back in years is the same with the years exchanged.
+ * holds no longer. The car at hand is seen today: for it a cancellation counts whenever it came out, so nothing that was
+ * cancelled since is ever new. Who knows another year knows what held in that year.
  */
 
 import type { Catalog, ChangeRecord } from "../records/catalog.ts";
@@ -44,6 +45,8 @@ export interface Value {
 export interface YearOfCar {
   readonly year: number;
   readonly cars: CarSet;
+  /** Cancellations that came out by then count. Left out: by the end of the year. */
+  readonly readIn?: number;
 }
 
 export interface Step {
@@ -105,15 +108,19 @@ function byConditions({ space, buildable }: Catalog, matter: Matter): Matter[] {
   }));
 }
 
-/** Each year from the first to the last with its cars like this one; in years that the car itself may be of, that is the car. */
+/**
+ * Each year from the first to the last with its cars like this one; in years that the car itself may be of, that is the car.
+ * The last one is the car at hand, which is read today.
+ */
 export function yearsOfCar(knowledge: CarKnowledge, car: KnownCar, from: number, to: number): YearOfCar[] {
   const { space } = knowledge.catalog;
   const yearTrait = space.role("year") as number;
   const years = from <= to ? range(from, to) : range(to, from).reverse();
-  return years.map((year) => {
+  return years.map((year, i) => {
     const own = space.sets.and(car.cars, space.where(yearTrait, [[year, year]]));
     return {
       year,
+      ...(i === years.length - 1 ? { readIn: Number.POSITIVE_INFINITY } : {}),
       cars:
         own === NONE
           ? carsOf(knowledge, knowledge.catalog.buildable, twinFacts(space, car.facts, year), car.fitted)
@@ -151,7 +158,7 @@ function runningTraits(space: Space): ReadonlySet<number> {
 }
 
 /** What the records say of a matter for some cars of one year. Nothing said for some of them is a value too: "not on record". */
-export function valuesIn(knowledge: CarKnowledge, matter: Matter, { year, cars }: YearOfCar): Value[] {
+export function valuesIn(knowledge: CarKnowledge, matter: Matter, { year, cars, readIn = year }: YearOfCar): Value[] {
   const { catalog } = knowledge;
   const { sets } = catalog.space;
   const values = new Map<string, { statements: Valued[]; cars: CarSet }>();
@@ -162,7 +169,7 @@ export function valuesIn(knowledge: CarKnowledge, matter: Matter, { year, cars }
     const stated = sets.and(cars, statement.scope.cars);
     // What the plant fitted stays fitted; a figure or an interval ends with its record.
     const isInstruction = statement.type === "setting" || statement.type === "interval";
-    const here = isInstruction && record ? sets.minus(stated, endedBy(knowledge, record, year)) : stated;
+    const here = isInstruction && record ? sets.minus(stated, endedBy(knowledge, record, readIn)) : stated;
     if (here === NONE) continue;
     silent = sets.minus(silent, here);
     for (const said of sayValues(statement)) {
@@ -305,11 +312,15 @@ export function isMatterItself(record: ChangeRecord): boolean {
 }
 
 /** For which cars of a year a record holds: begun, with them in its scope, and not cancelled for them by then; and for which not. */
-export function holdsIn(knowledge: CarKnowledge, record: ChangeRecord, { year, cars }: YearOfCar): Value[] {
+export function holdsIn(
+  knowledge: CarKnowledge,
+  record: ChangeRecord,
+  { year, cars, readIn = year }: YearOfCar,
+): Value[] {
   const { catalog } = knowledge;
   const { sets } = catalog.space;
   const begun = (begins(catalog, record) ?? Number.POSITIVE_INFINITY) <= year;
-  const held = begun ? sets.minus(sets.and(cars, record.scope.cars), endedBy(knowledge, record, year)) : NONE;
+  const held = begun ? sets.minus(sets.and(cars, record.scope.cars), endedBy(knowledge, record, readIn)) : NONE;
   return [
     { said: HOLDS, statements: [], cars: held },
     { said: HOLDS_NOT, statements: [], cars: sets.minus(cars, held) },

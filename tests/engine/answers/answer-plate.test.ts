@@ -44,6 +44,9 @@ test("a number with which no car was built: which facts do not go together, and 
 test("a number that is no plate's", () => {
   expect(ask("B9")).toMatchObject({
     verdict: "unknown",
-    ask: { what: "No plate has 2 characters. Read the number again.", options: ["frame plate, such as B9 K 0412"] },
+    ask: {
+      what: "The number on a plate has 7 characters; this has 2. Read it again.",
+      options: ["frame plate, such as B9 K 0412"],
+    },
   });
 });

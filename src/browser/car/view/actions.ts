@@ -1,9 +1,12 @@
 /** What a reader can do on the page; the views call these and know nothing of how they are done. */
+import type { Fact } from "../../../engine/scope/facts.ts";
 import type { Step } from "../state.ts";
 
 export interface Actions {
   say(step: Step): void;
   takeBack(step: Step): void;
+  /** The plate is put away; these of its facts stay, as said. */
+  asFacts(facts: readonly Fact[]): void;
   undo(): void;
   startAgain(): void;
   /** Asks for this trait next. */

@@ -66,9 +66,16 @@ function one({ space, cars, wrong }: QuestionParts, asked: Asked, act: Actions):
   const trait = space.trait(index);
   return html`
     <p>${trait.find}</p>
-    ${trait.kind === "list" || trait.kind === "flag" ? choices(space, cars, index, trait, act) : numberForm(space, cars, index, trait, wrong, act)}
+    ${trait.kind === "list" || trait.kind === "flag" || isShort(space, cars, index, trait) ? choices(space, cars, index, trait, act) : numberForm(space, cars, index, trait, wrong, act)}
     <p class="choices"><button type="button" class="choice unsure" @click=${() => act.say({ kind: "skip", trait: trait.id })}>I don’t know</button></p>
     <p class="note">${counted(asked.count)} ${asked.count === 1 ? "asks" : "ask"} for it.</p>`;
+}
+
+/** A few numbers, such as the model years, are pressed rather than typed. */
+const FEW = 12;
+function isShort(space: Space, cars: CarSet, index: number, trait: Trait): boolean {
+  if (trait.kind !== "whole") return false;
+  return space.sets.valuesOf(cars, index).reduce((sum, [from, to]) => sum + to - from + 1, 0) <= FEW;
 }
 
 function choices(space: Space, cars: CarSet, index: number, trait: Trait, act: Actions): TemplateResult {
@@ -98,16 +105,19 @@ function numberForm(
   return html`
     <form @submit=${(event: SubmitEvent) => {
       event.preventDefault();
-      const value = String(new FormData(event.target as HTMLFormElement).get("value") ?? "").trim();
+      const typed = String(new FormData(event.target as HTMLFormElement).get("value") ?? "").trim();
+      // People write a running number with the letter before it, or with spaces in it.
+      const value =
+        trait.kind === "whole" ? typed.replace(/^[a-z]\s*(?=\d)/i, "").replaceAll(/(?<=\d)[\s.,]+(?=\d)/g, "") : typed;
       if (value !== "") act.say({ kind: "fact", trait: trait.id, value });
     }}>
       <label for="value" class="hidden">${capital(trait.label)}</label>
+      ${wrong ? html`<p class="wrong" role="alert">${wrong}</p>` : nothing}
       <div class="row">
         <input id="value" name="value" type=${trait.kind === "date" ? "date" : "text"} inputmode=${trait.kind === "whole" ? "numeric" : nothing}
           autocomplete="off" aria-describedby="value-hint" aria-invalid=${wrong ? "true" : "false"} />
         <button type="submit">Say</button>
       </div>
       <p id="value-hint" class="note">${domainWords(trait, first, last)}</p>
-      ${wrong ? html`<p class="wrong" role="alert">${wrong}</p>` : nothing}
     </form>`;
 }

@@ -1,5 +1,6 @@
 /** Which car it is: the plate, the model line, and what is known so far, each step of which can be taken back. */
 import { html, nothing, type TemplateResult } from "lit-html";
+import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
 import type { Lines } from "../../../engine/records/lines-index.ts";
 import type { Fact } from "../../../engine/scope/facts.ts";
 import type { Reading } from "../reading.ts";
@@ -7,21 +8,24 @@ import type { State, Step } from "../state.ts";
 import type { Actions } from "./actions.ts";
 import { capital, factWords, labelOf, stepWords } from "./words.ts";
 
-export function whoView(
-  lines: Lines,
-  state: State,
-  reading: Reading,
-  facts: readonly Fact[],
-  act: Actions,
-): TemplateResult {
+export interface WhoParts {
+  readonly state: State;
+  readonly reading: Reading;
+  readonly facts: readonly Fact[];
+  /** What the records say of the parts reported fitted, as far as it is worked out. */
+  readonly fitted: ReadonlyMap<string, MayFitAnswer>;
+}
+
+export function whoView(lines: Lines, parts: WhoParts, act: Actions): TemplateResult {
+  const { state, reading } = parts;
   const plateGiven = reading.plate !== undefined && reading.steps.some((step) => step.kind === "plate");
   return html`
     <section aria-labelledby="who">
       <h2 id="who" tabindex="-1">Which car?</h2>
-      ${plateGiven ? nothing : plate(lines, state, reading, act)}
+      ${plateGiven && reading.conflict.length === 0 ? nothing : plate(lines, state, reading, act)}
       ${reading.lines.length > 1 ? lineButtons(lines, reading, act) : nothing}
-      ${knownList(lines, state, reading, facts, act)}
-      ${reading.conflict.length > 0 ? conflictBox(lines, state, reading.conflict, act) : nothing}
+      ${knownList(lines, parts, act)}
+      ${reading.conflict.length > 0 ? conflictBox(lines, state, reading, act) : nothing}
     </section>`;
 }
 
@@ -61,6 +65,7 @@ function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateRe
     <div class="box trap" role="alert">
       <p><b>${plate.ask?.what ?? "The number was misread."}</b></p>
       ${plate.verdict === "unknown" ? html`<p>${plate.ask?.options.join("; ")}</p>` : nothing}
+      ${plate.slips.length > 1 && plate.verdict === "misread" ? html`<p class="choices"><button type="button" class="choice" @click=${() => act.say({ kind: "plate", value: likeliest(plate) })}>It is <span class="id">${likeliest(plate)}</span></button></p>` : nothing}
       ${plate.slips.map(
         (slip) => html`
         <p>Character ${slip.place} (${slip.holds}) was read as <span class="id">${slip.character}</span>. It may be:</p>
@@ -72,6 +77,12 @@ function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateRe
         )}</p>`,
       )}
     </div>`;
+}
+
+/** Every misread character as what it most looks like: often one letter O for each 0. */
+function likeliest({ number, slips }: NonNullable<Reading["plate"]>): string {
+  const likely = new Map(slips.map(({ place, couldBe: [first] }) => [place, first]));
+  return [...number].map((character, i) => likely.get(i + 1) ?? character).join("");
 }
 
 function lineButtons({ space, lines }: Lines, reading: Reading, act: Actions): TemplateResult {
@@ -94,9 +105,7 @@ function lineButtons({ space, lines }: Lines, reading: Reading, act: Actions): T
 
 function knownList(
   { space }: Lines,
-  state: State,
-  reading: Reading,
-  facts: readonly Fact[],
+  { state, reading, facts, fitted }: WhoParts,
   act: Actions,
 ): TemplateResult | typeof nothing {
   if (state.steps.length === 0) return nothing;
@@ -108,6 +117,7 @@ function knownList(
       const why = reading.refused.find((one) => one.step === step)?.why;
       return html`<li class=${step.kind === "skip" ? "unknown" : nothing}>
         <span>${words}${why ? html`<br><span class="wrong">${why}</span>` : nothing}
+        ${step.kind === "fitted" ? onTheCar(fitted.get(step.value), act) : nothing}
         ${step.kind === "plate" && fromPlate.length > 0 ? html`<br><small>${fromPlate.map((fact) => factWords(space, { ...fact, source: "said" })).join(" · ")}</small>` : nothing}</span>
         <button type="button" class="plain" @click=${() => act.takeBack(step)}>${step.kind === "skip" ? "Ask again" : "Take back"}<span class="hidden">: ${words}</span></button>
       </li>`;
@@ -118,16 +128,32 @@ function knownList(
     </p>`;
 }
 
-function conflictBox({ space }: Lines, state: State, conflict: readonly Fact[], act: Actions): TemplateResult {
+/**
+ * A part that was refused for this car, and what goes along with one that needs company. Nothing here says that it may be
+ * fitted: the page has the records of one line only.
+ */
+function onTheCar(answer: MayFitAnswer | undefined, act: Actions): TemplateResult | typeof nothing {
+  if (!answer) return nothing;
+  const refused = answer.verdict === "does not go on" || answer.verdict === "goes on but must not be used";
+  const fits = answer.places.flatMap((place) => place.fits);
+  const reasons = refused ? fits.flatMap((fit) => fit.refusals) : fits.flatMap((fit) => fit.ways[0]?.steps ?? []);
+  if (reasons.length === 0 || (!refused && answer.verdict !== "yes, on conditions")) return nothing;
+  return html`<br><span class=${refused ? "wrong" : "note"}>${refused ? "The records refuse it on this car" : "Look whether all of it was done"}:
+    ${reasons.map((reason) => html`${reason.text} <a href=${act.href(reason.address.slice(1))}>${reason.record}</a>. `)}</span>`;
+}
+
+function conflictBox({ space }: Lines, state: State, { facts, conflict }: Reading, act: Actions): TemplateResult {
   const stepOf = (fact: Fact): Step | undefined =>
     state.steps.find((step) => {
-      if (fact.source === "plate") return step.kind === "plate";
+      if (fact.source === "plate") return false;
       return (
         (step.kind === "fact" || step.kind === "found") &&
         space.find(step.trait) === fact.trait &&
         (step.kind === "found") === (fact.source === "as found")
       );
     });
+  const plateStep = state.steps.find((step) => step.kind === "plate");
+  const onPlate = facts.filter((fact) => fact.source === "plate" && !conflict.includes(fact));
   return html`
     <div class="box trap" role="alert">
       <h3>No such car was built, or it is no longer as built</h3>
@@ -137,6 +163,7 @@ function conflictBox({ space }: Lines, state: State, conflict: readonly Fact[], 
         return html`<li>${factWords(space, fact)}
           ${step ? html`<button type="button" class="plain" @click=${() => act.takeBack(step)}>Take back<span class="hidden">: ${labelOf(space, space.trait(fact.trait).id)}</span></button>` : nothing}</li>`;
       })}</ul>
-      <p>Read the number again. If the car was changed since it was built, take the fact back and say below what was found.</p>
+      ${plateStep && onPlate.length > 0 ? html`<p class="choices"><button type="button" class="plain" @click=${() => act.asFacts(onPlate)}>Go on without the plate, with the rest of what it says</button></p>` : nothing}
+      <p>Read the number again and correct it above. If the car was changed since it was built, take back what no longer holds and say what was found on the car.</p>
     </div>`;
 }

@@ -3,7 +3,7 @@ import { valueWords } from "../../../engine/answers/look.ts";
 import type { FactView, Look } from "../../../engine/answers/shapes/look.ts";
 import type { ValueView } from "../../../engine/answers/shapes/net-change.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
-import type { Fact } from "../../../engine/scope/facts.ts";
+import { type Fact, NOT_ASKED } from "../../../engine/scope/facts.ts";
 import type { Space } from "../../../engine/scope/space.ts";
 import type { Trait } from "../../../engine/scope/trait.ts";
 import type { Step } from "../state.ts";
@@ -13,6 +13,8 @@ export function capital(text: string): string {
 }
 
 export function factWords(space: Space, fact: Fact): string {
+  // A part that no scope asks for has no trait.
+  if (fact.trait === NOT_ASKED) return `Fitted today: ${fact.text.replace(/^.*?=/, "")}`;
   const trait = space.trait(fact.trait);
   const found = fact.source === "as found" ? ", as found" : fact.source === "plate" ? ", from the plate" : "";
   return `${capital(trait.label)}: ${valueWords(trait, fact.values)}${found}`;
@@ -28,6 +30,17 @@ export function stepWords(space: Space, step: Step, facts: readonly Fact[]): str
   const source = step.kind === "found" ? "as found" : "said";
   const fact = facts.find((one) => one.trait === index && one.source === source);
   return fact ? factWords(space, fact) : `${label}: ${step.value}`;
+}
+
+/** A car in a few words: "Linnet · 1958 · front disc brakes: yes". A yes, a number or a part says nothing without its name. */
+export function carWords(space: Space, facts: readonly Fact[]): string {
+  return facts
+    .map((fact) => {
+      const words = factWords(space, { ...fact, source: "said" });
+      const kind = fact.trait === NOT_ASKED ? undefined : space.trait(fact.trait);
+      return kind?.kind === "list" || kind?.role === "year" ? words.replace(/^.*?: /, "") : words;
+    })
+    .join(" · ");
 }
 
 export function labelOf(space: Space, id: string): string {
