@@ -5,7 +5,9 @@ import { answerCar } from "../../src/engine/answers/answer-car.ts";
 import { answerMayFit } from "../../src/engine/answers/answer-may-fit.ts";
 import { answerNetChange } from "../../src/engine/answers/answer-net-change.ts";
 import { answerPlate } from "../../src/engine/answers/answer-plate.ts";
-import { NONE } from "../../src/engine/scope/diagram.ts";
+import { readCar } from "../../src/engine/answers/car.ts";
+import { CarList } from "../../src/engine/answers/car-list.ts";
+import { applies } from "../../src/engine/scope/applies.ts";
 import { conflictOf, linesAndYears, traitOf } from "../helpers/cars-of-site.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
 import { DESK, openBrowser, PHONE } from "./open-browser.ts";
@@ -110,9 +112,20 @@ test("step by step: line, year, an answer, 'I don't know'; each step is in the a
 test("a number that cannot be is refused with what can be; one that can is taken as people write it", async () => {
   const sequence = catalog.space.role("sequence") as number;
   const { id } = catalog.space.trait(sequence);
-  const asks = (record: string): boolean =>
-    catalog.space.sets.traitsOf(catalog.records.get(record)?.scope.cars ?? NONE).has(sequence);
-  const asked = CARS.find(({ query }) => expectedIds(query, "look first").some(asks));
+  const list = new CarList(knowledge);
+  const [line, year] = [traitOf(catalog, "line"), traitOf(catalog, "year")];
+  const asked = catalog.lines
+    .flatMap((one) => catalog.years.map((my) => ({ facts: { [line]: one.id, [year]: my }, one, my })))
+    .map(({ facts, one, my }) => ({
+      query: `fact=${line}:${one.id}&fact=${year}:${my}`,
+      ...readCar(knowledge, { facts }),
+    }))
+    .find(({ cars }) => {
+      const open = list.records.filter(
+        (record) => applies(catalog.space.sets, cars, record.scope.cars) === "look first",
+      );
+      return [...list.questions(cars, open)].some(({ trait }) => trait === sequence);
+    });
   if (!asked) throw new Error("no car of a line and year is asked for its number");
   const { page, complaints } = await open(`/car/?${asked.query}`, PHONE);
   await untilSettled(page);
