@@ -235,6 +235,8 @@ function sheet({ knowledge: { catalog } }: OpenLine, verdicts: Verdicts, skipped
   return sheetView({
     catalog,
     facts: verdicts.car.facts.map((fact) => factWords(space, { ...fact, source: "said" })),
+    plate: shown.state.steps.find((step) => step.kind === "plate")?.value,
+    day: new Date().toLocaleDateString(document.documentElement.lang, { dateStyle: "long" }),
     notKnown: skipped.map((id) => labelOf(space, id)),
     open: verdicts.open,
     yes: verdicts.yes,

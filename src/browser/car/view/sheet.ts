@@ -14,6 +14,9 @@ export interface SheetParts {
   readonly catalog: Catalog;
   /** The car in words, fact by fact. */
   readonly facts: readonly string[];
+  readonly plate: string | undefined;
+  /** The day of printing, as people write it. */
+  readonly day: string;
   readonly notKnown: readonly string[];
   readonly open: readonly Judged[];
   readonly yes: readonly Judged[];
@@ -31,7 +34,7 @@ export function sheetView(parts: SheetParts): TemplateResult {
   own.delete("");
   return html`
     <section class="sheet" aria-label="Bay sheet">
-      <p class="sheet-car"><b>${parts.facts.join(" · ")}</b>${parts.notKnown.length > 0 ? html`<br />Not known: ${parts.notKnown.join(", ")}` : nothing}</p>
+      <p class="sheet-car">${parts.plate === undefined ? nothing : html`<b class="id">${parts.plate}</b> `}<b>${parts.facts.join(" · ")}</b>${parts.notKnown.length > 0 ? html`<br />Not known: ${parts.notKnown.join(", ")}` : nothing}<br />Printed ${parts.day}</p>
       <div class="sheet-columns">
         ${net ? changes(parts.catalog, net) : block("Applies", yes.map(titleItem))}
         ${block(

@@ -1,5 +1,6 @@
 /** Traits, values and verdicts in the words that people read. */
 import { valueWords } from "../../../engine/answers/look.ts";
+import { NOT_ON_RECORD } from "../../../engine/answers/net-change.ts";
 import type { FactView, Look } from "../../../engine/answers/shapes/look.ts";
 import type { ValueView } from "../../../engine/answers/shapes/net-change.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
@@ -62,11 +63,16 @@ export function factViewWords({ text, source }: FactView): string {
   return source === "said" ? text : `${text} (${source})`;
 }
 
-/** The values of a matter; the name of a part is left out where the matter is called the same. */
+/**
+ * The values of a matter; the name of a part is left out where the matter is called the same. That the records say nothing for
+ * some of the cars that this can be is said in few words, as it is so of most matters while little is known.
+ */
 export function valuesWords(catalog: Catalog, matter: string, values: readonly ValueView[]): string {
-  const words = values.map(({ value }) => {
+  const stated = values.filter(({ value }) => value !== NOT_ON_RECORD);
+  const onSome = stated.length > 0 && stated.length < values.length ? ", on some" : "";
+  const words = (stated.length > 0 ? stated : values).map(({ value }) => {
     const name = catalog.parts.get(value)?.name;
     return name === undefined || name === matter ? value : `${value} ${name}`;
   });
-  return words.join(" or ");
+  return `${words.join(" or ")}${onSome}`;
 }
