@@ -8,6 +8,7 @@ import { answerPlate } from "../../src/engine/answers/answer-plate.ts";
 import { readCar } from "../../src/engine/answers/car.ts";
 import { CarList } from "../../src/engine/answers/car-list.ts";
 import { applies } from "../../src/engine/scope/applies.ts";
+import { pick, sayCar } from "../../src/engine/scope/pick.ts";
 import { conflictOf, linesAndYears, traitOf } from "../helpers/cars-of-site.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
 import { DESK, openBrowser, PHONE } from "./open-browser.ts";
@@ -144,6 +145,27 @@ test("a number that cannot be is refused with what can be; one that can is taken
   await untilSettled(page);
   expect(new URL(page.url()).search).toBe(`?${asked.query}&fact=${id}:${last}`);
   expect(complaints).toEqual([]);
+});
+
+test("a car from before the point of a running change is told so, with what it has", async () => {
+  const sequence = catalog.space.role("sequence") as number;
+  const { sets } = catalog.space;
+  const running = [...catalog.records.values()].filter((it) => it.facts.kinds.includes("running"));
+  const missed = running.flatMap((record) => {
+    const cars = sets.minus(
+      sets.forget(sets.and(catalog.buildable, record.scope.cars), new Set([sequence])),
+      record.scope.cars,
+    );
+    const car = pick(sets.and(cars, catalog.buildable));
+    return car && sets.traitsOf(record.scope.cars).has(sequence) ? [{ record, car }] : [];
+  });
+  const [first] = missed;
+  if (!first) throw new Error("no running change goes by the sequence number");
+  const facts = Object.entries(sayCar(catalog.space, first.car)).map(([trait, value]) => `fact=${trait}:${value}`);
+  const { page } = await open(`/car/?${facts.join("&")}`, PHONE);
+  await untilSettled(page);
+  expect(await page.locator(".beside-list").textContent()).toContain(first.record.id);
+  expect(await idsIn(page, "no")).toContain(first.record.id);
 });
 
 test("more answers leave fewer questions, until nothing is left to look at", async () => {

@@ -240,6 +240,7 @@ function sheet({ knowledge: { catalog } }: OpenLine, verdicts: Verdicts, skipped
     notKnown: skipped.map((id) => labelOf(space, id)),
     open: verdicts.open,
     yes: verdicts.yes,
+    beside: verdicts.beside,
     looks: shown.looks,
     net: typeof shown.net === "string" ? undefined : shown.net,
     cautions: cautionsFor(

@@ -8,9 +8,11 @@ import type { NetChangeAnswer } from "../../engine/answers/shapes/net-change.ts"
 import type { PlateAnswer } from "../../engine/answers/shapes/plate.ts";
 import { yearsOf } from "../../engine/records/concerned.ts";
 import type { Lines } from "../../engine/records/lines-index.ts";
+import { statementsOf } from "../../engine/records/statement.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
 import { carsWith, conflict, type Fact, FactError, readFacts } from "../../engine/scope/facts.ts";
 import { includes } from "../../engine/scope/ranges.ts";
+import type { Space } from "../../engine/scope/space.ts";
 import { numberOf } from "../../engine/scope/trait.ts";
 import type { OpenLine } from "./data.ts";
 import { carOf, type State, type Step } from "./state.ts";
@@ -90,6 +92,14 @@ export interface Verdicts {
   readonly yes: readonly Judged[];
   readonly open: readonly Judged[];
   readonly no: readonly Judged[];
+  /** Of these the running changes that the car is on the other side of, with what it has instead. */
+  readonly beside: readonly Beside[];
+}
+
+export interface Beside {
+  readonly item: Judged;
+  /** "rear wheel cylinder: 30-5107". */
+  readonly has: readonly string[];
 }
 
 /** The car against the records of its line; a text where a step is not understood, such as a part that nobody knows. */
@@ -108,7 +118,32 @@ export function judge({ knowledge, list, order }: OpenLine, steps: readonly Step
     const verdict = verdicts[place];
     if (verdict !== undefined && verdict !== "no such car") sorted[verdict].push(list.listed[place] as Judged);
   }
-  return { car, yes: sorted.yes, open: sorted["look first"], no: sorted.no };
+  return {
+    car,
+    yes: sorted.yes,
+    open: sorted["look first"],
+    no: sorted.no,
+    beside: otherSide(knowledge.catalog.space, car, sorted.no),
+  };
+}
+
+/** Running changes that hold for a car like this one with another number: being before the point is an answer too. */
+function otherSide({ declared, sets }: Space, { facts, cars }: KnownCar, no: readonly Judged[]): Beside[] {
+  const numbers = new Set(
+    facts.flatMap(({ trait: index }) => {
+      const trait = declared[index];
+      return trait && (trait.role === "sequence" || trait.role === "date" || trait.kind === "serial") ? [index] : [];
+    }),
+  );
+  const alike = sets.forget(cars, numbers);
+  return no
+    .filter(({ record }) => record.facts.kinds.includes("running") && sets.meet(alike, record.scope.cars))
+    .map((item) => ({
+      item,
+      has: statementsOf(item.record.statements, "built")
+        .filter((it) => it.part !== undefined && sets.within(cars, it.scope.cars))
+        .map((it) => `${it.place}: ${it.part}`),
+    }));
 }
 
 /** The one model year that the car can be of, if there is one. */

@@ -29,7 +29,7 @@ export interface ListParts {
 const SCREENFUL = 12;
 
 export function listsView(parts: ListParts, act: Actions): TemplateResult {
-  const { yes, open, no } = parts.verdicts;
+  const { yes, open, no, beside } = parts.verdicts;
   return html`
     <section aria-labelledby="open-head" class="open-list">
       <h2 id="open-head">Look first: ${open.length}</h2>
@@ -39,9 +39,23 @@ export function listsView(parts: ListParts, act: Actions): TemplateResult {
       <h2 id="yes-head">Applies: ${yes.length}</h2>
       ${yes.length === 0 ? html`<p class="none">No record. That is not the same as “no change”.</p>` : list(parts, "yes", yes, act)}
     </section>
+    ${beside.length > 0 ? besideView(beside, act) : nothing}
     <section aria-labelledby="no-head" class="no-list">
       <h2 id="no-head">Does not apply: ${no.length}</h2>
       ${parts.whole.has("no") ? list(parts, "no", no, act) : no.length > 0 ? showButton("no", no.length, act) : nothing}
+    </section>`;
+}
+
+/** The car is from before the point, or from after it: what it has is not what the record brings. */
+function besideView(beside: Verdicts["beside"], act: Actions): TemplateResult {
+  return html`
+    <section aria-labelledby="beside-head" class="beside-list">
+      <h2 id="beside-head">On the other side of a running change: ${beside.length}</h2>
+      <ul class="records">${beside.map(
+        ({ item: { record }, has }) => html`<li>
+        <a href=${act.href(`records/${record.id}/`)}><span class="id">${record.id}</span> ${record.facts.title}</a>
+        <p>Not on this car by its number. ${has.length > 0 ? html`It has ${has.join("; ")}.` : nothing}</p></li>`,
+      )}</ul>
     </section>`;
 }
 

@@ -7,7 +7,7 @@ import { renderSVG } from "uqr";
 import type { Look } from "../../../engine/answers/shapes/look.ts";
 import type { ChangeView, NetChangeAnswer } from "../../../engine/answers/shapes/net-change.ts";
 import type { Catalog, Caution, ChangeRecord } from "../../../engine/records/catalog.ts";
-import type { Judged } from "../reading.ts";
+import type { Beside, Judged } from "../reading.ts";
 import { outcomeWords, valuesWords } from "./words.ts";
 
 export interface SheetParts {
@@ -20,6 +20,7 @@ export interface SheetParts {
   readonly notKnown: readonly string[];
   readonly open: readonly Judged[];
   readonly yes: readonly Judged[];
+  readonly beside: readonly Beside[];
   readonly looks: ReadonlyMap<string, Look>;
   readonly net: NetChangeAnswer | undefined;
   readonly cautions: readonly Caution[];
@@ -40,6 +41,13 @@ export function sheetView(parts: SheetParts): TemplateResult {
         ${block(
           "Look first",
           open.map((item) => openItem(item, parts.looks.get(item.record.id))),
+        )}
+        ${block(
+          "On the other side of a running change",
+          parts.beside.map(
+            ({ item: { record }, has }) =>
+              html`<li><b>${record.id}</b> ${record.facts.title}${has.length > 0 ? html`; it has ${has.join("; ")}` : nothing}</li>`,
+          ),
         )}
         ${block("Left alone on purpose", net ? net.leftAlone.map(({ what, record }) => html`<li class="plain-item">${what} (${record})</li>`) : [])}
 ${block("▲ Caution", [
