@@ -98,7 +98,7 @@ export interface Verdicts {
 
 export interface Beside {
   readonly item: Judged;
-  /** "rear wheel cylinder: 30-5107". */
+  /** "pump: HT-101". */
   readonly has: readonly string[];
 }
 

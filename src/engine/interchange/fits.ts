@@ -56,8 +56,8 @@ export function fitsAt(index: PartIndex, { part, place, cars, fitted }: FitQuest
 
 /** What a fit would be if the inside of a reported unit came with that unit; only where it would be another answer. */
 function fromOtherUnits(index: PartIndex, { part, place, fitted }: FitQuestion, fits: readonly Fit[]): Fit[] {
-  if (place === undefined) return [];
-  const component = index.catalog.places.get(place);
+  const component = place === undefined ? undefined : index.catalog.places.get(place);
+  if (place === undefined || component === undefined) return [];
   const units = fitted.filter((unit) => {
     const places = placesOf(index, unit);
     return unit !== part && !places.includes(place) && places.some((it) => index.catalog.places.get(it) === component);
