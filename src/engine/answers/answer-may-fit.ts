@@ -1,7 +1,7 @@
 /** "May this part go on that car?" Place by place, with the argument, what must go along, and what to look at where it is open. */
 import { companionsOf } from "../interchange/companions.ts";
 import { type Fit, type FitVerdict, fitsAt, mayBeFitted } from "../interchange/fits.ts";
-import { openPartIndex, type PartIndex, placesOf } from "../interchange/part-index.ts";
+import { type PartIndex, placesOf } from "../interchange/part-index.ts";
 import type { Catalog, Part } from "../records/catalog.ts";
 import { type StandsIn, statementsOf } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
@@ -12,6 +12,7 @@ import type { CarKnowledge } from "./car-knowledge.ts";
 import { cautionsFor } from "./cautions-for.ts";
 import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
+import { partIndexOf } from "./part-indexes.ts";
 import { requirePart } from "./part-number.ts";
 import { reasonFor } from "./say.ts";
 import type { CarInput } from "./shapes/car.ts";
@@ -28,7 +29,7 @@ type Verdict = MayFitAnswer["verdict"];
 
 export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): MayFitAnswer {
   const { catalog } = knowledge;
-  const index = indexOf(catalog);
+  const index = partIndexOf(catalog);
   const part = requirePart(catalog, asked.part);
   const wanted = asked.place === undefined ? undefined : findPlace(knowledge, asked.place);
   const car = readCar(knowledge, asked.car);
@@ -63,17 +64,6 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
     otherwise: records.flatMap(({ id, facts }) => (facts.otherwise ? [{ record: id, text: facts.otherwise }] : [])),
     cautions: cautionsOf(catalog, [part.number, ...companions.map((it) => it.part)]),
   };
-}
-
-const INDEXES = new WeakMap<Catalog, PartIndex>();
-
-/** One index for each catalog: it is the same for all questions. */
-function indexOf(catalog: Catalog): PartIndex {
-  const known = INDEXES.get(catalog);
-  if (known) return known;
-  const made = openPartIndex(catalog);
-  INDEXES.set(catalog, made);
-  return made;
 }
 
 function noSuchCar(

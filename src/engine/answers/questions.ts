@@ -6,6 +6,7 @@ import { answerBuilt } from "./answer-built.ts";
 import { answerCar } from "./answer-car.ts";
 import { answerCompareScopes } from "./answer-compare-scopes.ts";
 import { answerComponent, componentAnswer } from "./answer-component.ts";
+import { answerCurrent } from "./answer-current.ts";
 import { answerMayFit } from "./answer-may-fit.ts";
 import { answerNeighbours, neighboursAnswer } from "./answer-neighbours.ts";
 import { answerNetChange } from "./answer-net-change.ts";
@@ -21,6 +22,7 @@ import { builtAnswer } from "./shapes/built.ts";
 import { carShape } from "./shapes/car.ts";
 import { carAnswer } from "./shapes/car-answer.ts";
 import { compareScopesAnswer } from "./shapes/compare-scopes.ts";
+import { currentAnswer } from "./shapes/current.ts";
 import { mayFitAnswer } from "./shapes/may-fit.ts";
 import { netChangeAnswer } from "./shapes/net-change.ts";
 import { nextQuestionAnswer } from "./shapes/next-question.ts";
@@ -146,6 +148,15 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
     { words: ["part"], options: ["place"], car: true },
     mayFitAnswer,
     answerMayFit,
+  ),
+  current: question(
+    "which number is current for the car, from a number or from what it was built with",
+    z
+      .strictObject({ part: text.optional(), place: text.optional(), car })
+      .refine((it) => (it.part === undefined) !== (it.place === undefined), "It takes either a part or a place"),
+    { words: ["part"], options: ["place"], car: true },
+    currentAnswer,
+    answerCurrent,
   ),
   "compare-scopes": question(
     "how two scopes lie to each other",

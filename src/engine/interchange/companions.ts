@@ -81,7 +81,8 @@ function conditionsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] 
   return [...new Set(found)];
 }
 
-function isBuiltIn(index: PartIndex, part: string, cars: CarSet): boolean {
+/** Whether all of the cars were built with a part, in all of its places. */
+export function isBuiltIn(index: PartIndex, part: string, cars: CarSet): boolean {
   const places = placesOf(index, part);
   return (
     places.length > 0 &&
