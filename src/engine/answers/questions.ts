@@ -4,6 +4,7 @@ import { z } from "zod";
 import { type AppliesQuestion, answerApplies } from "./answer-applies.ts";
 import { answerBuilt } from "./answer-built.ts";
 import { answerCar } from "./answer-car.ts";
+import { answerCarsForPart } from "./answer-cars-for-part.ts";
 import { answerCompareScopes } from "./answer-compare-scopes.ts";
 import { answerComponent, componentAnswer } from "./answer-component.ts";
 import { answerCurrent } from "./answer-current.ts";
@@ -21,6 +22,7 @@ import { appliesAnswer } from "./shapes/applies.ts";
 import { builtAnswer } from "./shapes/built.ts";
 import { carShape } from "./shapes/car.ts";
 import { carAnswer } from "./shapes/car-answer.ts";
+import { carsForPartAnswer } from "./shapes/cars-for-part.ts";
 import { compareScopesAnswer } from "./shapes/compare-scopes.ts";
 import { currentAnswer } from "./shapes/current.ts";
 import { mayFitAnswer } from "./shapes/may-fit.ts";
@@ -157,6 +159,13 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
     { words: ["part"], options: ["place"], car: true },
     currentAnswer,
     answerCurrent,
+  ),
+  "cars-for-part": question(
+    "on which cars a part may go, and for which parts it may stand in",
+    z.strictObject({ part: text }),
+    { words: ["part"] },
+    carsForPartAnswer,
+    answerCarsForPart,
   ),
   "compare-scopes": question(
     "how two scopes lie to each other",

@@ -1,0 +1,16 @@
+/**
+ * A set of built cars with as few traits as tell it from all others that were built: what no car lacks need not be said.
+ * "Yarrow of 1973 with discs" in place of every body, engine and plant that such a car may have.
+ */
+import type { CarSet } from "./diagram.ts";
+import type { Space } from "./space.ts";
+
+/** A set that holds the same ones of the built cars; traits go that can, the last in their order first. */
+export function shorter({ sets, traits }: Space, cars: CarSet, built: CarSet): CarSet {
+  const named = sets.traitsOf(cars);
+  return [...traits.keys()].reverse().reduce((best, trait) => {
+    if (!named.has(trait)) return best;
+    const less = sets.forget(best, new Set([trait]));
+    return sets.and(less, built) === cars ? less : best;
+  }, cars);
+}
