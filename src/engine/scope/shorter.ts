@@ -1,6 +1,6 @@
 /**
  * A set of built cars with as few traits as tell it from all others that were built: what no car lacks need not be said.
- * "Yarrow of 1973 with discs" in place of every body, engine and plant that such a car may have.
+ * "Heron of 1959 with a winch" in place of every body, engine and plant that such a car may have.
  */
 import type { CarSet } from "./diagram.ts";
 import type { Space } from "./space.ts";
