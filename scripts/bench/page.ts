@@ -124,7 +124,7 @@ async function bytesOfOneCar(browser: Browser, url: string, catalog: Catalog): P
   return loaded;
 }
 
-/** Answers the questions of the page one after the other, always with the first answer offered or the last number possible. */
+/** Answers the questions of the page one after the other, always with the last answer offered or the last number possible. */
 async function walk(browser: Browser, url: string, catalog: Catalog, sizes: PageSizes): Promise<Step[]> {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   const session = await page.context().newCDPSession(page);
@@ -142,7 +142,7 @@ async function walk(browser: Browser, url: string, catalog: Catalog, sizes: Page
       const status = document.getElementById("car-status");
       if (status) status.textContent = "";
     });
-    const button = question.locator(".choice:not(.unsure):visible").first();
+    const button = question.locator(".choice:not(.unsure):visible").last();
     const box = question.locator("#value:visible");
     if ((await button.count()) > 0) await button.click();
     else if ((await box.count()) > 0) {
