@@ -28,6 +28,7 @@ const OPTIONS = {
   scope: { type: "string" },
   record: { type: "string" },
   place: { type: "string" },
+  component: { type: "string" },
   from: { type: "string" },
   to: { type: "string" },
 } as const;

@@ -15,6 +15,7 @@ import { answerNextQuestion } from "./answer-next-question.ts";
 import { answerPart, partAnswer } from "./answer-part.ts";
 import { answerPlate } from "./answer-plate.ts";
 import { answerRecord, recordAnswer } from "./answer-record.ts";
+import { answerRetrofits } from "./answer-retrofits.ts";
 import { answerSearch, searchAnswer } from "./answer-search.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { QuestionError } from "./question-error.ts";
@@ -29,6 +30,7 @@ import { mayFitAnswer } from "./shapes/may-fit.ts";
 import { netChangeAnswer } from "./shapes/net-change.ts";
 import { nextQuestionAnswer } from "./shapes/next-question.ts";
 import { plateAnswer } from "./shapes/plate.ts";
+import { retrofitsAnswer } from "./shapes/retrofits.ts";
 
 export interface Question {
   readonly about: string;
@@ -166,6 +168,13 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
     { words: ["part"] },
     carsForPartAnswer,
     answerCarsForPart,
+  ),
+  retrofits: question(
+    "what a car may be improved with, and what is closed to it",
+    z.strictObject({ component: text.optional(), car }),
+    { options: ["component"], car: true },
+    retrofitsAnswer,
+    answerRetrofits,
   ),
   "compare-scopes": question(
     "how two scopes lie to each other",

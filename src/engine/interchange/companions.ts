@@ -68,7 +68,7 @@ function whereBelongs(index: PartIndex, part: string, other: string | undefined,
 }
 
 /** Under what conditions a companion stands in for what it takes the place of, on some of the cars. */
-function conditionsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] {
+export function conditionsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] {
   const found = placesOf(index, part).flatMap((place) =>
     belongsAt(index, place, cars).flatMap(({ belonging, cars: here }) =>
       belonging.what === "part" && belonging.part !== part

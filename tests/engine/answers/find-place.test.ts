@@ -18,3 +18,11 @@ test("a place that nobody knows: the nearest one is offered", () => {
   expect(() => findPlace(knowledge, "pumb")).toThrow("No place is called 'pumb'. Did you mean 'pump'?");
   expect(() => findPlace(knowledge, "xxxxxxxx")).toThrow("No place is called 'xxxxxxxx'.");
 });
+
+test("a component with several places: they are offered, none is chosen", () => {
+  const two = tinyKnowledge({ "components/hydraulics.yaml": ["places: [pump]", "places: [pump, second pump]"] });
+  expect(() => findPlace(two, "Hydraulic pump")).toThrow(
+    "No place is called 'Hydraulic pump'. Did you mean 'pump' or 'second pump'?",
+  );
+  expect(findPlace(two, "PUMP")).toBe("pump");
+});

@@ -68,6 +68,22 @@ describe("laws", () => {
     );
   }, 60_000);
 
+  test("a permission for one direction changes nothing for the other", () => {
+    const verdict = fc.constantFrom("yes" as const, "on-conditions" as const);
+    fc.assert(
+      fc.property(question, verdict, ([drawn, part, other, kind], more) => {
+        fc.pre(part !== other);
+        const permission = { part: other, for: part, verdict: more, about: undefined, record: "R4" };
+        const after = { ...drawn, standIns: [...drawn.standIns, permission] };
+        expect(verdictOn(openWorld(after), part, other, kind)).toBe(verdictOn(openWorld(drawn), part, other, kind));
+        // And that alone permits nothing.
+        const only = { ...drawn, standIns: [permission] };
+        expect(verdictOn(openWorld(only), part, other, kind)).toBe("not on record");
+      }),
+      { seed: SEED, numRuns: 1000 },
+    );
+  }, 60_000);
+
   test("the order in which records stand does not matter for what may be", () => {
     fc.assert(
       fc.property(question, ([drawn, part, other, kind]) => {

@@ -1,0 +1,48 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { readFactText } from "../../../src/engine/answers/fact-text.ts";
+import { answerQuestion } from "../../../src/engine/answers/questions.ts";
+import { type RetrofitsAnswer, retrofitsAnswer } from "../../../src/engine/answers/shapes/retrofits.ts";
+import { demoKnowledge } from "../../helpers/demo-data.ts";
+import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
+
+const demo = await demoKnowledge();
+const tiny = tinyKnowledge();
+const ROWS = readFileSync("tests/fixtures/retrofits.tsv", "utf8")
+  .split("\n")
+  .filter((line) => line !== "" && !line.startsWith("#"))
+  .slice(1)
+  .map((line) => line.split("\t") as [string, string, string, string]);
+
+function ask(knowledge: typeof demo, asked: Record<string, unknown>): RetrofitsAnswer {
+  return retrofitsAnswer.parse(answerQuestion(knowledge, { question: "retrofits", ...asked }));
+}
+
+test.each(ROWS)("on %s: %s is '%s' with %s", (facts, part, verdict, set) => {
+  const answer = ask(demo, { facts: Object.fromEntries(facts.split("; ").map(readFactText)) });
+  const paths = answer.paths.filter((it) => it.part === part);
+  const closed = answer.blocked.filter((it) => it.part === part);
+  expect([...paths, ...closed].map((it) => it.verdict)).toEqual([verdict]);
+  expect(paths.map((it) => it.set.map((one) => one.part).join(" ")).join()).toBe(set);
+});
+
+test("no path and no closed way is about a part that the car was built with", () => {
+  const answer = ask(demo, { facts: {} });
+  for (const { part, instead, because } of [...answer.paths, ...answer.blocked]) {
+    expect(instead).not.toBe(part);
+    expect(because.length).toBeGreaterThan(0);
+  }
+});
+
+test("one component, and the parts under it", () => {
+  expect(ask(tiny, { component: "Lift", facts: { line: "B", my: 1960, plant: "K" } })).toMatchObject({
+    component: "lift",
+    verdict: "on record",
+    blocked: [{ part: "HT-101", instead: "HT-102", verdict: "goes on but must not be used", certain: true }],
+  });
+});
+
+test("no such car, and a component that nobody knows", () => {
+  expect(ask(tiny, { facts: { line: "H", my: 1957 } }).verdict).toBe("no such car");
+  expect(() => ask(tiny, { component: "roof" })).toThrow("No component is called 'roof'.");
+});
