@@ -14,6 +14,7 @@ import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
 import { partIndexOf } from "./part-indexes.ts";
 import { requirePart } from "./part-number.ts";
+import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { MayFitAnswer } from "./shapes/may-fit.ts";
@@ -35,7 +36,11 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
   const car = readCar(knowledge, asked.car);
   const base = { question: "may-fit" as const, part: { number: part.number, name: part.name } };
   if (car.cars === NONE) return noSuchCar(knowledge, car, base);
-  const places = wanted === undefined ? placesOf(index, part.number) : [wanted];
+  const own = placesOf(index, part.number);
+  // A part for an empty place is for a place of its own component, not for any place that is empty.
+  if (wanted !== undefined && !own.includes(wanted) && catalog.places.get(wanted)?.id !== part.component)
+    throw new QuestionError(`No record speaks of ${part.number} in this place: ${wanted}.`);
+  const places = wanted === undefined ? own : [wanted];
   const asks = (facts: KnownCar): { place: string | undefined; fits: Fit[] }[] =>
     (places.length > 0 ? places : [undefined]).map((place) => ({
       place,
