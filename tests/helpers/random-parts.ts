@@ -125,18 +125,28 @@ export function openWorld({ built, standIns, ended }: DrawnWorld): { index: Part
   return { index: openPartIndex(catalog as unknown as Catalog), cars: KINDS.map((_, i) => read(text(i)).cars) };
 }
 
-const REFUSALS = ["does-not-go-on", "must-not-be-used"];
+export const REFUSALS = ["does-not-go-on", "must-not-be-used"];
+
+export interface Said extends DrawnStandIn {
+  /** Which one of the world it is. */
+  readonly number: number;
+}
+
+/** What is said of one kind and was not ended for it. */
+export function inForce({ standIns, ended }: DrawnWorld, kind: number): Said[] {
+  const inside = (kinds: Drawn): boolean => kinds === undefined || kinds.has(kind);
+  return standIns
+    .map((it, number) => ({ ...it, number }))
+    .filter((it) => inside(it.about) && !ended.some((end) => end.record === it.record && inside(end.about)));
+}
 
 /** What the records say of a part where another belongs, on one kind of tractor. */
 export function slowStandsFor(drawn: DrawnWorld, one: string, other: string | undefined, kind: number): string {
-  const inside = (kinds: Drawn): boolean => kinds === undefined || kinds.has(kind);
-  const inForce = drawn.standIns.filter(
-    (it) => inside(it.about) && !drawn.ended.some((end) => end.record === it.record && inside(end.about)),
-  );
-  const said = (a: string, b: string | undefined): string[] =>
-    inForce.filter((it) => it.part === a && it.for === b).map((it) => it.verdict);
-  const refused = (a: string, b: string | undefined): boolean => said(a, b).some((it) => REFUSALS.includes(it));
-  const direct = said(one, other);
+  const said = inForce(drawn, kind);
+  const saidOf = (a: string, b: string | undefined): string[] =>
+    said.filter((it) => it.part === a && it.for === b).map((it) => it.verdict);
+  const refused = (a: string, b: string | undefined): boolean => saidOf(a, b).some((it) => REFUSALS.includes(it));
+  const direct = saidOf(one, other);
   if (direct.includes("does-not-go-on")) return "does not go on";
   if (direct.includes("must-not-be-used")) return "goes on but must not be used";
   if (direct.includes("yes")) return "yes";
@@ -147,7 +157,7 @@ export function slowStandsFor(drawn: DrawnWorld, one: string, other: string | un
   const found: string[] = [];
   for (const chain of chains) {
     if (shortest !== undefined && chain.verdicts.length >= shortest) break;
-    for (const it of inForce.filter((step) => step.part === chain.at && !REFUSALS.includes(step.verdict))) {
+    for (const it of said.filter((step) => step.part === chain.at && !REFUSALS.includes(step.verdict))) {
       if (it.for !== undefined && chain.parts.includes(it.for)) continue;
       if (chain.parts.some((earlier) => refused(earlier, it.for))) continue;
       const verdicts = [...chain.verdicts, it.verdict];

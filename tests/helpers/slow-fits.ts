@@ -5,7 +5,17 @@
 import fc from "fast-check";
 import type { PartIndex } from "../../src/engine/interchange/part-index.ts";
 import type { CarSet } from "../../src/engine/scope/diagram.ts";
-import { type DrawnStandIn, type DrawnWorld, openWorld, PARTS, PLACES, slowBelongs, world } from "./random-parts.ts";
+import {
+  type DrawnWorld,
+  inForce,
+  openWorld,
+  PARTS,
+  PLACES,
+  REFUSALS,
+  type Said,
+  slowBelongs,
+  world,
+} from "./random-parts.ts";
 
 export interface WorldOfSets extends DrawnWorld {
   /** What the statement of the same number asks for. */
@@ -32,19 +42,6 @@ export function openSets(drawn: WorldOfSets): { index: PartIndex; cars: readonly
     ]),
   );
   return { index: { ...index, standInsOf }, cars };
-}
-
-const REFUSALS = ["does-not-go-on", "must-not-be-used"];
-
-interface Said extends DrawnStandIn {
-  readonly number: number;
-}
-
-function inForce({ standIns, ended }: DrawnWorld, kind: number): Said[] {
-  const inside = (kinds: ReadonlySet<number> | undefined): boolean => kinds === undefined || kinds.has(kind);
-  return standIns
-    .map((it, number) => ({ ...it, number }))
-    .filter((it) => inside(it.about) && !ended.some((end) => end.record === it.record && inside(end.about)));
 }
 
 /** Each way from a part to what belongs there: direct ones, the unconditional ones alone if there are any; else the first of the shortest chains. */

@@ -18,7 +18,17 @@ import type { Fact } from "../../engine/scope/facts.ts";
 import { Data, type OpenLine } from "./data.ts";
 import { type Judged, judge, netChangeOf, type Reading, readSteps, type Verdicts, yearOfCar } from "./reading.ts";
 import { forgetCar, openStorage, recentCars, remember } from "./recent.ts";
-import { carOf, NOTHING_SAID, readAddress, type State, type Step, without, withStep, writeAddress } from "./state.ts";
+import {
+  carOf,
+  NOTHING_SAID,
+  plateOf,
+  readAddress,
+  type State,
+  type Step,
+  without,
+  withStep,
+  writeAddress,
+} from "./state.ts";
 import type { Actions } from "./view/actions.ts";
 import { changedCarView } from "./view/changed-car.ts";
 import { changesView } from "./view/changes.ts";
@@ -235,7 +245,7 @@ function sheet({ knowledge: { catalog } }: OpenLine, verdicts: Verdicts, skipped
   return sheetView({
     catalog,
     facts: verdicts.car.facts.map((fact) => factWords(space, { ...fact, source: "said" })),
-    plate: shown.state.steps.find((step) => step.kind === "plate")?.value,
+    plate: plateOf(shown.state.steps),
     day: new Date().toLocaleDateString(document.documentElement.lang, { dateStyle: "long" }),
     notKnown: skipped.map((id) => labelOf(space, id)),
     open: verdicts.open,
@@ -348,7 +358,7 @@ function go(data: Data, state: State, moveOn = true): void {
 function keepRecent({ lines: { space } }: Data, before: string): void {
   const { state, verdicts } = shown;
   if (!verdicts || verdicts.car.facts.length < 2) return;
-  const plate = state.steps.find((step) => step.kind === "plate")?.value;
+  const plate = plateOf(state.steps);
   const facts = verdicts.car.facts.filter((fact) => plate === undefined || fact.source !== "plate");
   const words = carWords(space, facts);
   const label = plate === undefined ? capital(words) : [`Plate ${plate}`, ...(words ? [words] : [])].join(" · ");

@@ -15,7 +15,7 @@ import { includes } from "../../engine/scope/ranges.ts";
 import type { Space } from "../../engine/scope/space.ts";
 import { numberOf } from "../../engine/scope/trait.ts";
 import type { OpenLine } from "./data.ts";
-import { carOf, type State, type Step } from "./state.ts";
+import { carOf, plateOf, type State, type Step } from "./state.ts";
 
 export interface Reading {
   /** What the plate says, if one was given. */
@@ -36,8 +36,8 @@ export interface Reading {
 /** Reads the steps against all lines. The records of a line are not needed for this. */
 export function readSteps(lines: Lines, state: State): Reading {
   const { space, buildable } = lines;
-  const plateStep = state.steps.find((step) => step.kind === "plate");
-  const plate = plateStep && answerPlate({ catalog: lines }, plateStep.value);
+  const number = plateOf(state.steps);
+  const plate = number === undefined ? undefined : answerPlate({ catalog: lines }, number);
   const refused: { step: Step; why: string }[] = [];
   const steps = state.steps.filter((step) => {
     const why = step.kind === "fact" || step.kind === "found" ? whyRefused(lines, step) : undefined;

@@ -74,7 +74,7 @@ function saysAnew(step: Step, other: Step): boolean {
 
 /** The steps as the car of a question. */
 export function carOf(steps: readonly Step[]): CarInput {
-  const plate = steps.find((step) => step.kind === "plate")?.value;
+  const plate = plateOf(steps);
   const traits = (kind: "fact" | "found") =>
     Object.fromEntries(
       steps.flatMap((step) => (step.kind === kind ? [[step.trait, readFactValue(step.value)] as const] : [])),
@@ -85,4 +85,9 @@ export function carOf(steps: readonly Step[]): CarInput {
     found: traits("found"),
     fitted: steps.flatMap((step) => (step.kind === "fitted" ? [step.value] : [])),
   };
+}
+
+/** The number on the plate, if one was given. */
+export function plateOf(steps: readonly Step[]): string | undefined {
+  return steps.find((step) => step.kind === "plate")?.value;
 }

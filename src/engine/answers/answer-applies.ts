@@ -2,17 +2,18 @@
 
 import { applies } from "../scope/applies.ts";
 import type { CarSet } from "../scope/diagram.ts";
-import { conflict, neededFacts } from "../scope/facts.ts";
+import { neededFacts } from "../scope/facts.ts";
 import { readScope } from "../scope/read-scope.ts";
 import type { Scope } from "../scope/scope.ts";
 import type { Reason } from "./answer.ts";
 import { cancelledFor, cancelsFor } from "./cancelled-for.ts";
-import { carsOf, type KnownCar, readCar } from "./car.ts";
+import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { findRecord } from "./find-record.ts";
 import { look, sayFact } from "./look.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor, reasonForRecord, sayScope } from "./say.ts";
+import { sayConflict } from "./say-conflict.ts";
 import type { AppliesAnswer } from "./shapes/applies.ts";
 import type { CarInput } from "./shapes/car.ts";
 
@@ -64,33 +65,22 @@ type Decision = Pick<AppliesAnswer, "verdict" | "because" | "ask" | "facts" | "n
 
 /** The verdict on one scope, with the facts that carry it and what to look at where it is open. */
 export function decide(knowledge: CarKnowledge, car: KnownCar, scope: Scope, because: Reason[]): Decision {
-  const { space, buildable } = knowledge.catalog;
+  const { space } = knowledge.catalog;
   const verdict = applies(space.sets, car.cars, scope.cars);
   if (verdict === "no such car") {
-    const clash = conflict(space, buildable, car.facts);
+    const said = sayConflict(knowledge.catalog, car);
     return {
       verdict,
       because,
-      facts: clash.map((fact) => sayFact(space, fact)),
-      notNeeded: car.facts.filter((fact) => !clash.includes(fact)).map((fact) => sayFact(space, fact)),
-      conflict: clash.map((fact) => sayFact(space, fact)),
-      words: `No such car was built, or it is no longer as built: ${clash.map((fact) => fact.text).join(" and ")} ${clash.length === 1 ? "was not built" : "do not go together"}. Read the plate again, or say what was found on the car.`,
+      ...said,
+      words: `No such car was built, or it is no longer as built: ${said.conflict.map((fact) => fact.text).join(" and ")} ${said.conflict.length === 1 ? "was not built" : "do not go together"}. Read the plate again, or say what was found on the car.`,
     };
   }
   const holds = (cars: CarSet): boolean => applies(space.sets, cars, scope.cars) === verdict;
   const needed =
     verdict === "look first"
       ? car.facts
-      : neededFacts(car.facts, (facts) =>
-          holds(
-            carsOf(
-              knowledge,
-              buildable,
-              facts,
-              car.fitted.filter((part) => facts.some((fact) => fact.text === `fitted=${part}`)),
-            ),
-          ),
-        );
+      : neededFacts(car.facts, (facts) => holds(withFacts(knowledge, car, facts).cars));
   const ask = look(space, car.cars, scope.cars);
   return {
     verdict,

@@ -1,14 +1,15 @@
 /** "On which cars may this part go, and for which parts may it stand in?" May it go on, asked the other way round. */
+import { sayBelonging } from "../interchange/belongs.ts";
 import { type Fit, fitsAt, mayBeFitted } from "../interchange/fits.ts";
-import { type PartIndex, placesOf } from "../interchange/part-index.ts";
-import { type CarSet, NONE } from "../scope/diagram.ts";
+import { type PartIndex, placesOf, placesToAsk } from "../interchange/part-index.ts";
+import type { CarSet } from "../scope/diagram.ts";
 import { readScope } from "../scope/read-scope.ts";
 import { shorter } from "../scope/shorter.ts";
 import { writeScope } from "../scope/write-scope.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { partIndexOf } from "./part-indexes.ts";
 import { requirePart } from "./part-number.ts";
-import { reasonFor, sayScope } from "./say.ts";
+import { reasonFor, sayScope, uniqueReasons } from "./say.ts";
 import type { CarsForPartAnswer } from "./shapes/cars-for-part.ts";
 
 type FitView = CarsForPartAnswer["places"][number]["fits"][number];
@@ -19,34 +20,33 @@ const MOST = 60;
 export function answerCarsForPart({ catalog }: CarKnowledge, { part: typed }: { part: string }): CarsForPartAnswer {
   const index = partIndexOf(catalog);
   const part = requirePart(catalog, typed);
-  const places = placesOf(index, part.number);
   const cars = catalog.buildable;
-  const views = (places.length > 0 ? places : [undefined]).map((place) => ({
+  const views = placesToAsk(index, part.number).map((place) => ({
     ...(place === undefined ? {} : { place }),
     fits: fitsAt(index, { part: part.number, place, cars, fitted: [] })
       .filter((fit) => fit.verdict !== "not on record")
       .map((fit) => viewFit(index, fit)),
   }));
   const told = views.flatMap((view) => view.fits);
-  const because = new Map(told.flatMap((fit) => fit.because).map((it) => [it.address, it]));
   return {
     question: "cars-for-part",
     verdict: told.length > 0 ? "on record" : "not on record",
-    because: [...because.values()],
+    because: uniqueReasons(told.flatMap((fit) => fit.because)),
     part: { number: part.number, name: part.name },
     places: views.filter((view) => view.fits.length > 0),
     standsInFor: permittedFor(index, part.number),
-    replacedBy: [...catalog.parts.keys()].filter((other) => permittedFor(index, other).includes(part.number)),
+    replacedBy: [...catalog.parts.keys()].filter(
+      (other) => index.standInsOf.has(other) && permittedFor(index, other).includes(part.number),
+    ),
   };
 }
 
 function viewFit(index: PartIndex, fit: Fit): FitView {
   const { catalog } = index;
-  const { belonging } = fit;
   const scope = scopeOf(index, fit.cars);
   return {
     verdict: fit.verdict,
-    belongs: belonging.what === "part" ? belonging.part : belonging.what,
+    belongs: sayBelonging(fit.belonging),
     ...(scope ? { scope } : {}),
     because: [...fit.because, ...fit.ways.flat()].map((it) => reasonFor(catalog, it)),
   };
@@ -67,10 +67,8 @@ function permittedFor(index: PartIndex, part: string): string[] {
   );
   return [
     ...new Set(
-      found.flatMap(({ verdict, belonging, cars }) =>
-        mayBeFitted(verdict) && belonging.what === "part" && belonging.part !== part && cars !== NONE
-          ? [belonging.part]
-          : [],
+      found.flatMap(({ verdict, belonging }) =>
+        mayBeFitted(verdict) && belonging.what === "part" && belonging.part !== part ? [belonging.part] : [],
       ),
     ),
   ];

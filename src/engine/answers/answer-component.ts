@@ -7,6 +7,7 @@ import { nearest } from "../scope/nearest.ts";
 import { answerBase } from "./answer.ts";
 import { marksView, viewMarks } from "./answer-record.ts";
 import { cautionsFor } from "./cautions-for.ts";
+import { findComponent } from "./find-component.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
 import { reasonForRecord } from "./say.ts";
@@ -44,11 +45,7 @@ export function answerComponent(knowledge: Knowledge, typed: string): ComponentA
   const { catalog } = knowledge;
   const id = typed.trim();
   const wanted = id.toLowerCase();
-  const found =
-    catalog.components.get(id) ??
-    [...catalog.components.values()].find((one) =>
-      [one.id, one.name, ...one.aliases].some((name) => name.toLowerCase() === wanted),
-    );
+  const found = findComponent(catalog, typed);
   if (!found) {
     const near = nearest(
       wanted,

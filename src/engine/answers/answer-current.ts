@@ -5,16 +5,17 @@ import type { PartIndex } from "../interchange/part-index.ts";
 import type { Built, Mixed } from "../records/statement.ts";
 import { list } from "../scope/describe.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { conflict, neededFacts } from "../scope/facts.ts";
+import { neededFacts } from "../scope/facts.ts";
 import { answerMayFit } from "./answer-may-fit.ts";
-import { carsOf, type KnownCar, readCar } from "./car.ts";
+import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
 import { partIndexOf } from "./part-indexes.ts";
-import { requirePart } from "./part-number.ts";
+import { partName, requirePart } from "./part-number.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
+import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { CurrentAnswer } from "./shapes/current.ts";
 
@@ -41,10 +42,9 @@ export function answerCurrent(knowledge: CarKnowledge, asked: CurrentQuestion): 
   const car = readCar(knowledge, asked.car);
   const say = (facts: KnownCar["facts"]) => facts.map((fact) => sayFact(space, fact));
   if (car.cars === NONE) {
-    const clash = conflict(space, catalog.buildable, car.facts);
     return {
       ...{ question: "current", verdict: "no such car", because: [], asked: part === undefined ? [] : [part] },
-      ...{ facts: say(clash), notNeeded: say(car.facts.filter((fact) => !clash.includes(fact))), conflict: say(clash) },
+      ...sayConflict(catalog, car),
       ...{ currents: [], order: [], words: "No such car was built, or it is no longer as built." },
     };
   }
@@ -61,9 +61,9 @@ export function answerCurrent(knowledge: CarKnowledge, asked: CurrentQuestion): 
   const outcomes = [...new Set(found.map(said))];
   const verdict = verdictOf(begun, found, outcomes);
   const isSame = (facts: KnownCar["facts"]): boolean => {
-    const fitted = car.fitted.filter((it) => facts.some((fact) => fact.text === `fitted=${it}`));
-    const again = starts(carsOf(knowledge, catalog.buildable, facts, fitted));
-    const less = again.flatMap((start) => currentOf(index, start.part, start.cars));
+    const less = starts(withFacts(knowledge, car, facts).cars).flatMap((start) =>
+      currentOf(index, start.part, start.cars),
+    );
     return less.length > 0 && less.every((it) => said(it) === outcomes[0] && !it.circle);
   };
   const isDecided = verdict === "current" || verdict === "superseded";
@@ -115,13 +115,12 @@ function view(
   car: CarInput,
 ): CurrentAnswer["currents"][number] {
   const { catalog } = knowledge;
-  const name = (number: string): string => catalog.parts.get(number)?.name ?? number;
   return {
     part: current.part,
-    name: name(current.part),
+    name: partName(catalog, current.part),
     steps: current.steps.map((it) => reasonFor(catalog, it)),
     along: orderedAlong(index, current).map(({ part, because, onTheCar }) => ({
-      ...{ part, name: name(part), onTheCar },
+      ...{ part, name: partName(catalog, part), onTheCar },
       because: reasonFor(catalog, because),
     })),
     circle: current.circle,

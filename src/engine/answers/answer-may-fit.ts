@@ -1,21 +1,23 @@
 /** "May this part go on that car?" Place by place, with the argument, what must go along, and what to look at where it is open. */
+import { sayBelonging } from "../interchange/belongs.ts";
 import { companionsOf } from "../interchange/companions.ts";
 import { type Fit, type FitVerdict, fitsAt, mayBeFitted } from "../interchange/fits.ts";
-import { type PartIndex, placesOf } from "../interchange/part-index.ts";
+import { type PartIndex, placesOf, placesToAsk } from "../interchange/part-index.ts";
 import type { Catalog, Part } from "../records/catalog.ts";
-import { type StandsIn, statementsOf } from "../records/statement.ts";
+import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { conflict, neededFacts } from "../scope/facts.ts";
+import { neededFacts } from "../scope/facts.ts";
 import type { Reason } from "./answer.ts";
-import { carsOf, type KnownCar, readCar } from "./car.ts";
+import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { cautionsFor } from "./cautions-for.ts";
 import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
 import { partIndexOf } from "./part-indexes.ts";
-import { requirePart } from "./part-number.ts";
+import { partName, requirePart } from "./part-number.ts";
 import { QuestionError } from "./question-error.ts";
-import { reasonFor } from "./say.ts";
+import { reasonFor, uniqueReasons } from "./say.ts";
+import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { MayFitAnswer } from "./shapes/may-fit.ts";
 
@@ -40,9 +42,9 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
   // A part for an empty place is for a place of its own component, not for any place that is empty.
   if (wanted !== undefined && !own.includes(wanted) && catalog.places.get(wanted)?.id !== part.component)
     throw new QuestionError(`No record speaks of ${part.number} in this place: ${wanted}.`);
-  const places = wanted === undefined ? own : [wanted];
+  const places = wanted === undefined ? placesToAsk(index, part.number) : [wanted];
   const asks = (facts: KnownCar): { place: string | undefined; fits: Fit[] }[] =>
-    (places.length > 0 ? places : [undefined]).map((place) => ({
+    places.map((place) => ({
       place,
       fits: fitsAt(index, { part: part.number, place, cars: facts.cars, fitted: facts.fitted }),
     }));
@@ -59,7 +61,7 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
   return {
     ...base,
     verdict,
-    because: unique(because),
+    because: uniqueReasons(because),
     ...(ask ? { ask } : {}),
     facts: needed.map((fact) => sayFact(catalog.space, fact)),
     notNeeded: car.facts.filter((fact) => !needed.includes(fact)).map((fact) => sayFact(catalog.space, fact)),
@@ -72,22 +74,19 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
 }
 
 function noSuchCar(
-  { catalog: { space, buildable } }: CarKnowledge,
+  { catalog }: CarKnowledge,
   car: KnownCar,
   base: Pick<MayFitAnswer, "question" | "part">,
 ): MayFitAnswer {
-  const clash = conflict(space, buildable, car.facts);
-  const say = (facts: typeof clash) => facts.map((fact) => sayFact(space, fact));
+  const said = sayConflict(catalog, car);
   return {
     ...base,
     verdict: "no such car",
     because: [],
-    facts: say(clash),
-    notNeeded: say(car.facts.filter((fact) => !clash.includes(fact))),
-    conflict: say(clash),
+    ...said,
     places: [],
     order: [],
-    words: `No such car was built, or it is no longer as built: ${clash.map((fact) => fact.text).join(" and ")} do not go together.`,
+    words: `No such car was built, or it is no longer as built: ${said.conflict.map((fact) => fact.text).join(" and ")} do not go together.`,
     otherwise: [],
     cautions: [],
   };
@@ -123,11 +122,7 @@ function carryingFacts(
   again: (car: KnownCar) => Verdict,
 ): KnownCar["facts"] {
   if (!isFit(verdict)) return car.facts;
-  return neededFacts(car.facts, (facts) => {
-    const fitted = car.fitted.filter((part) => facts.some((fact) => fact.text === `fitted=${part}`));
-    const cars = carsOf(knowledge, knowledge.catalog.buildable, facts, fitted);
-    return again({ facts, fitted, cars }) === verdict;
-  });
+  return neededFacts(car.facts, (facts) => again(withFacts(knowledge, car, facts)) === verdict);
 }
 
 function viewPlace(index: PartIndex, cars: CarSet, place: string | undefined, fits: readonly Fit[]): AtPlace {
@@ -145,12 +140,8 @@ function viewPlace(index: PartIndex, cars: CarSet, place: string | undefined, fi
     verdict,
     fits: fits.map((fit) => viewFit(index, fit)),
     ...(ask ? { ask } : {}),
-    lookAtPart: [...new Set(unclear.map((fit) => sayBelonging(fit)))],
+    lookAtPart: [...new Set(unclear.map((fit) => sayBelonging(fit.belonging)))],
   };
-}
-
-function sayBelonging({ belonging }: Fit): string {
-  return belonging.what === "part" ? belonging.part : belonging.what;
 }
 
 function viewFit(index: PartIndex, fit: Fit): AtPlace["fits"][number] {
@@ -158,7 +149,7 @@ function viewFit(index: PartIndex, fit: Fit): AtPlace["fits"][number] {
   const may = mayBeFitted(fit.verdict);
   return {
     verdict: fit.verdict,
-    belongs: sayBelonging(fit),
+    belongs: sayBelonging(fit.belonging),
     because: fit.because.map((it) => reasonFor(catalog, it)),
     ways: may ? fit.ways.map((way) => viewWay(index, way, fit.cars)) : [],
     refusals: may ? [] : fit.ways.flat().map((it) => reasonFor(catalog, it)),
@@ -173,28 +164,19 @@ function viewWay(index: PartIndex, way: readonly StandsIn[], cars: CarSet): AtPl
     steps: way.map((it) => reasonFor(catalog, it)),
     companions: companions.map(({ part, onTheCar, because }) => ({
       part,
-      name: catalog.parts.get(part)?.name ?? part,
+      name: partName(catalog, part),
       onTheCar,
-      contents: contentsOf(catalog, part),
+      contents: (index.contentsOf.get(part) ?? []).map((content) => ({ ...content })),
       because: reasonFor(catalog, because),
     })),
     do: [...new Set(work)],
   };
 }
 
-function contentsOf(catalog: Catalog, kit: string) {
-  const kits = [...catalog.records.values()].flatMap((record) => statementsOf(record.statements, "kit"));
-  return kits.filter((it) => it.kit === kit).flatMap((it) => it.contents.map((content) => ({ ...content })));
-}
-
 /** The statements that carry a piece of the answer, in the order of the argument. */
 function reasonsOf(fit: AtPlace["fits"][number]): Reason[] {
   const ways = fit.ways.flatMap((way) => [...way.steps, ...way.companions.map((it) => it.because)]);
   return [...fit.because, ...ways, ...fit.refusals];
-}
-
-function unique(reasons: readonly Reason[]): Reason[] {
-  return [...new Map(reasons.map((it) => [it.address, it])).values()];
 }
 
 function orderOf(part: Part, companions: readonly { readonly part: string; readonly onTheCar: boolean }[]): string[] {

@@ -1,7 +1,7 @@
 /** "What does the number on this plate say?" */
 
 import type { Catalog } from "../records/catalog.ts";
-import { readPlate } from "../records/read-plate.ts";
+import { lengthOf, readPlate } from "../records/read-plate.ts";
 import { list } from "../scope/describe.ts";
 import { conflict } from "../scope/facts.ts";
 import { sayFact } from "./look.ts";
@@ -41,6 +41,5 @@ export function answerPlate(
 }
 
 function sayLengths(plates: Catalog["plates"]): string {
-  const lengths = plates.map((plate) => plate.positions.reduce((sum, { length }) => sum + length, 0));
-  return `The number on a plate has ${list([...new Set(lengths)].sort((a, b) => a - b).map(String), "or")} characters`;
+  return `The number on a plate has ${list([...new Set(plates.map(lengthOf))].sort((a, b) => a - b).map(String), "or")} characters`;
 }

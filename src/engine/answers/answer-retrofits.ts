@@ -1,15 +1,18 @@
 /** "What may this car be improved with?" Every permitted way forward with all that goes along, and the closed ways with their reasons. */
+import { sayBelonging } from "../interchange/belongs.ts";
 import type { Fit } from "../interchange/fits.ts";
 import { retrofitsFor } from "../interchange/retrofits.ts";
 import type { Catalog } from "../records/catalog.ts";
 import { NONE } from "../scope/diagram.ts";
-import { conflict } from "../scope/facts.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
+import { findComponent } from "./find-component.ts";
 import { sayFact } from "./look.ts";
 import { partIndexOf } from "./part-indexes.ts";
+import { partName } from "./part-number.ts";
 import { QuestionError } from "./question-error.ts";
-import { reasonFor, sayWindow } from "./say.ts";
+import { reasonFor, sayWindow, uniqueReasons } from "./say.ts";
+import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { RetrofitsAnswer } from "./shapes/retrofits.ts";
 
@@ -19,26 +22,25 @@ export function answerRetrofits(
 ): RetrofitsAnswer {
   const { catalog } = knowledge;
   const { space } = catalog;
-  const component = typed === undefined ? undefined : findComponent(catalog, typed);
+  const component = typed === undefined ? undefined : requireComponent(catalog, typed);
   const car = readCar(knowledge, input);
   const facts = car.facts.map((fact) => sayFact(space, fact));
   const base = { question: "retrofits" as const, ...(component === undefined ? {} : { component }), notNeeded: [] };
   if (car.cars === NONE) {
-    const clash = conflict(space, catalog.buildable, car.facts).map((fact) => sayFact(space, fact));
-    return { ...base, verdict: "no such car", because: [], facts: clash, conflict: clash, paths: [], blocked: [] };
+    const { facts: clash, conflict } = sayConflict(catalog, car);
+    return { ...base, verdict: "no such car", because: [], facts: clash, conflict, paths: [], blocked: [] };
   }
   const wanted = (part: string): boolean =>
     component === undefined || isUnder(catalog, catalog.parts.get(part)?.component, component);
   const { open, blocked } = retrofitsFor(partIndexOf(catalog), car.cars, car.fitted, wanted);
-  const name = (part: string): string => catalog.parts.get(part)?.name ?? part;
   const path = ({ part, place, fit }: { part: string; place: string | undefined; fit: Fit }) => ({
-    ...{ part, name: name(part), ...(place === undefined ? {} : { place }), verdict: fit.verdict },
-    instead: fit.belonging.what === "part" ? fit.belonging.part : fit.belonging.what,
+    ...{ part, name: partName(catalog, part), ...(place === undefined ? {} : { place }), verdict: fit.verdict },
+    instead: sayBelonging(fit.belonging),
     certain: space.sets.within(car.cars, fit.cars),
   });
   const paths = open.map((it) => ({
     ...path(it),
-    set: it.set.map((part) => ({ part, name: name(part) })),
+    set: it.set.map((part) => ({ part, name: partName(catalog, part) })),
     do: [...new Set(it.because.flatMap((step) => (step.do === undefined ? [] : [step.do])))],
     reset: it.reset.map((one) => `${one.name}: ${sayWindow(one.low, one.high)} ${one.unit}`),
     because: it.because.map((step) => reasonFor(catalog, step)),
@@ -47,28 +49,24 @@ export function answerRetrofits(
     ...path(it),
     because: it.fit.ways.flat().map((step) => reasonFor(catalog, step)),
   }));
-  const because = new Map([...paths, ...closed].flatMap((it) => it.because).map((it) => [it.address, it]));
   return {
     ...base,
     verdict: paths.length + closed.length > 0 ? "on record" : "not on record",
-    because: [...because.values()],
+    because: uniqueReasons([...paths, ...closed].flatMap((it) => it.because)),
     facts,
     paths,
     blocked: closed,
   };
 }
 
-function findComponent({ components }: Catalog, typed: string): string {
-  const wanted = typed.trim().toLowerCase();
-  const found = [...components.values()].find((one) =>
-    [one.id, one.name, ...one.aliases].some((name) => name.toLowerCase() === wanted),
-  );
-  if (!found) throw new QuestionError(`No component is called '${typed.trim()}'.`);
-  return found.id;
+/** Whether a component is another one, or part of it. */
+function isUnder(catalog: Catalog, component: string | undefined, other: string): boolean {
+  if (component === undefined) return false;
+  return component === other || isUnder(catalog, catalog.components.get(component)?.under, other);
 }
 
-/** Whether a component is another one, or part of it. */
-function isUnder({ components }: Catalog, component: string | undefined, other: string): boolean {
-  if (component === undefined) return false;
-  return component === other || isUnder({ components } as Catalog, components.get(component)?.under, other);
+function requireComponent(catalog: Catalog, typed: string): string {
+  const found = findComponent(catalog, typed);
+  if (!found) throw new QuestionError(`No component is called '${typed.trim()}'.`);
+  return found.id;
 }

@@ -43,6 +43,12 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
   }
 }
 
+/** The same car with only some of its facts known. */
+export function withFacts(knowledge: CarKnowledge, car: KnownCar, facts: readonly Fact[]): KnownCar {
+  const fitted = car.fitted.filter((part) => facts.some((fact) => fact.text === `fitted=${part}`));
+  return { facts, fitted, cars: carsOf(knowledge, knowledge.catalog.buildable, facts, fitted) };
+}
+
 /** The cars that fit some facts, everything that nobody reports otherwise taken as built. */
 export function carsOf(
   knowledge: CarKnowledge,

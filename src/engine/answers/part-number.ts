@@ -27,6 +27,11 @@ export function findPart(catalog: Catalog, typed: string): FoundPart {
   return { as: "unknown" };
 }
 
+/** The name of a part; the number itself where the catalog has no such part, as on a page that has the records of one line. */
+export function partName({ parts }: Catalog, number: string): string {
+  return parts.get(number)?.name ?? number;
+}
+
 /** The part meant. Throws a QuestionError that says why there is none, or that several are. */
 export function requirePart(catalog: Catalog, typed: string): Part {
   const found = findPart(catalog, typed);

@@ -31,6 +31,11 @@ export function reasonFor(catalog: Catalog, statement: Statement): Reason {
   };
 }
 
+/** Each statement once, where it stands first. */
+export function uniqueReasons(reasons: readonly Reason[]): Reason[] {
+  return [...new Map(reasons.map((it) => [it.address, it])).values()];
+}
+
 /** The record as a whole, for an answer that rests on all of it. */
 export function reasonForRecord(catalog: Catalog, id: string): Reason {
   return {

@@ -42,3 +42,8 @@ export function belongsAt(index: PartIndex, place: string, cars: CarSet): Belong
   if (silent !== NONE) result.push({ belonging: { what: "not on record" }, cars: silent, because: [] });
   return result;
 }
+
+/** The part, "nothing", or "not on record". */
+export function sayBelonging(belonging: Belonging): string {
+  return belonging.what === "part" ? belonging.part : belonging.what;
+}

@@ -5,8 +5,8 @@
 import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { belongsAt } from "./belongs.ts";
-import { type PartIndex, placesOf, whereHolds } from "./part-index.ts";
-import { standsFor } from "./stands-for.ts";
+import { isPermission, type PartIndex, placesOf, whereHolds } from "./part-index.ts";
+import { isPermitted, standsFor } from "./stands-for.ts";
 
 export interface Companion {
   readonly part: string;
@@ -73,7 +73,7 @@ export function conditionsOf(index: PartIndex, part: string, cars: CarSet): Stan
     belongsAt(index, place, cars).flatMap(({ belonging, cars: here }) =>
       belonging.what === "part" && belonging.part !== part
         ? standsFor(index, part, belonging.part, here)
-            .filter((it) => it.verdict === "yes, on conditions" || it.verdict === "yes")
+            .filter((it) => isPermitted(it.verdict))
             .flatMap((it) => it.ways.flat())
         : [],
     ),
@@ -91,8 +91,4 @@ export function isBuiltIn(index: PartIndex, part: string, cars: CarSet): boolean
       return belongs.length > 0 && belongs.every(({ belonging: it }) => it.what === "part" && it.part === part);
     })
   );
-}
-
-function isPermission({ verdict }: StandsIn): boolean {
-  return verdict === "yes" || verdict === "on-conditions";
 }

@@ -11,7 +11,7 @@ import { type CarSet, NONE } from "../scope/diagram.ts";
 import { type Belonging, belongsAt } from "./belongs.ts";
 import { blockedBy } from "./companions.ts";
 import { type PartIndex, placesOf } from "./part-index.ts";
-import { STANDS, type StandsFor, standsFor } from "./stands-for.ts";
+import { isPermitted, STANDS, type StandsFor, standsFor } from "./stands-for.ts";
 
 /** Worst first. */
 export const FITS = [...STANDS, "as built"] as const;
@@ -83,7 +83,7 @@ function same(one: Belonging, other: Belonging): boolean {
 }
 
 export function mayBeFitted(verdict: FitVerdict): boolean {
-  return verdict === "as built" || verdict === "yes" || verdict === "yes, on conditions";
+  return verdict === "as built" || isPermitted(verdict);
 }
 
 /** What is left of a fit where another part is reported in the place. */
@@ -101,7 +101,7 @@ function pick({ verdict, ways }: StandsFor): Pick<Fit, "verdict" | "ways"> {
 
 /** A way is closed where a part that must go along is refused on these cars; a car with no way left has the refusals. */
 function withoutBlocked(index: PartIndex, fit: Fit, fitted: readonly string[]): Fit[] {
-  if (fit.verdict !== "yes, on conditions" && fit.verdict !== "yes") return [fit];
+  if (!isPermitted(fit.verdict)) return [fit];
   const { sets } = index.space;
   const done: Fit[] = [];
   let left = fit.cars;

@@ -1,6 +1,6 @@
 /** What the records say of parts, by part and by place, for asking about many parts and cars. Made once, never changed. */
 import type { Catalog } from "../records/catalog.ts";
-import type { Built, Mixed, StandsIn, Statement, Supersedes } from "../records/statement.ts";
+import type { Built, Kit, Mixed, Setting, StandsIn, Statement, Supersedes } from "../records/statement.ts";
 import { ALL, type CarSet, NONE } from "../scope/diagram.ts";
 import type { Space } from "../scope/space.ts";
 
@@ -12,6 +12,9 @@ export interface PartIndex {
   /** What is said of a part where another belongs. */
   readonly standInsOf: ReadonlyMap<string, readonly StandsIn[]>;
   readonly ordersOf: ReadonlyMap<string, readonly Supersedes[]>;
+  /** What is in a kit. */
+  readonly contentsOf: ReadonlyMap<string, Kit["contents"]>;
+  readonly settings: readonly Setting[];
   /** By record the cars for which another record has ended its instructions. */
   readonly ended: ReadonlyMap<string, CarSet>;
 }
@@ -22,6 +25,8 @@ export function openPartIndex(catalog: Catalog): PartIndex {
   const builtWith = new Map<string, (Built | Mixed)[]>();
   const standInsOf = new Map<string, StandsIn[]>();
   const ordersOf = new Map<string, Supersedes[]>();
+  const contentsOf = new Map<string, Kit["contents"][number][]>();
+  const settings: Setting[] = [];
   const ended = new Map<string, CarSet>();
   const read = (statement: Statement): void => {
     if (statement.type === "built" || statement.type === "mixed") {
@@ -30,13 +35,16 @@ export function openPartIndex(catalog: Catalog): PartIndex {
       for (const part of parts) if (part !== undefined) add(builtWith, part, statement);
     } else if (statement.type === "stands-in") add(standInsOf, statement.part, statement);
     else if (statement.type === "supersedes") add(ordersOf, statement.old, statement);
+    else if (statement.type === "setting") settings.push(statement);
+    else if (statement.type === "kit")
+      for (const content of statement.contents) add(contentsOf, statement.kit, content);
     else if (statement.type === "cancels") {
       const before = ended.get(statement.target) ?? NONE;
       ended.set(statement.target, space.sets.or(before, statement.scope?.cars ?? ALL));
     }
   };
   for (const record of catalog.records.values()) record.statements.forEach(read);
-  return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, ended };
+  return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, contentsOf, settings, ended };
 }
 
 /** Those of the cars for which a statement holds: within its scope, and not ended by another record. */
@@ -51,6 +59,17 @@ export function whereHolds(index: PartIndex, { scope, record }: StandsIn | Super
 export function placesOf(index: PartIndex, part: string): string[] {
   const others = (index.standInsOf.get(part) ?? []).flatMap((it) => (it.for === undefined ? [] : [it.for]));
   return [...new Set([part, ...others].flatMap((one) => builtPlaces(index, one)))];
+}
+
+/** The same; a part of which no record names a place is asked about without one. */
+export function placesToAsk(index: PartIndex, part: string): (string | undefined)[] {
+  const places = placesOf(index, part);
+  return places.length > 0 ? places : [undefined];
+}
+
+/** Whether a statement permits; every other one refuses. */
+export function isPermission({ verdict }: StandsIn): boolean {
+  return verdict === "yes" || verdict === "on-conditions";
 }
 
 function builtPlaces({ builtWith }: PartIndex, part: string): string[] {

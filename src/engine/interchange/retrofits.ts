@@ -3,12 +3,12 @@
  * set of replacements that has all its companions, theirs too, and in which nothing rules another thing out. And the closed ways.
  */
 import type { Setting, StandsIn } from "../records/statement.ts";
-import { statementsOf } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { conditionsOf, isBuiltIn } from "./companions.ts";
 import { type Fit, fitsAt } from "./fits.ts";
-import { type PartIndex, placesOf } from "./part-index.ts";
+import { type PartIndex, placesToAsk } from "./part-index.ts";
 import { smallestSet } from "./smallest-set.ts";
+import { isPermitted } from "./stands-for.ts";
 
 export interface Retrofit {
   readonly part: string;
@@ -45,12 +45,10 @@ export function retrofitsFor(
   const blocked: Blocked[] = [];
   for (const part of index.standInsOf.keys()) {
     if (!wanted(part) || fitted.includes(part)) continue;
-    const places = placesOf(index, part);
-    for (const place of places.length > 0 ? places : [undefined])
+    for (const place of placesToAsk(index, part))
       for (const fit of fitsAt(index, { part, place, cars, fitted })) {
         if (fit.verdict === "as built" || fit.verdict === "not on record") continue;
-        const set =
-          fit.verdict === "yes" || fit.verdict === "yes, on conditions" ? setOf(index, part, fit, fitted) : undefined;
+        const set = isPermitted(fit.verdict) ? setOf(index, part, fit, fitted) : undefined;
         if (!set) blocked.push({ part, place, fit });
         else open.push({ part, place, fit, ...set, reset: resetBy(index, fit.cars, set.set) });
       }
@@ -108,13 +106,12 @@ function clashesAmong(
   });
 }
 
-function resetBy({ space, catalog }: PartIndex, cars: CarSet, set: readonly string[]): Setting[] {
+function resetBy({ space, settings }: PartIndex, cars: CarSet, set: readonly string[]): Setting[] {
   const { sets } = space;
   const traits = set.flatMap((part) => space.askedFitted(part) ?? []);
   if (traits.length === 0) return [];
   const kind = sets.forget(cars, new Set(traits));
   const after = traits.reduce<CarSet>((left, trait) => sets.and(left, space.where(trait, [[1, 1]])), kind);
   if (after === NONE) return [];
-  const settings = [...catalog.records.values()].flatMap((record) => statementsOf(record.statements, "setting"));
   return settings.filter((it) => sets.within(after, it.scope.cars) && !sets.within(cars, it.scope.cars));
 }

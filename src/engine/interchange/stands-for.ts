@@ -8,7 +8,7 @@
  */
 import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { type PartIndex, whereHolds } from "./part-index.ts";
+import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 
 /** Worst first: of two that both hold for a car, the earlier one counts. */
 export const STANDS = [
@@ -19,6 +19,11 @@ export const STANDS = [
   "yes",
 ] as const;
 export type Stands = (typeof STANDS)[number];
+
+/** Whether statements permit it; "as built" needs none. */
+export function isPermitted(verdict: Stands | "as built"): boolean {
+  return verdict === "yes" || verdict === "yes, on conditions";
+}
 
 export interface StandsFor {
   readonly verdict: Stands;
@@ -82,7 +87,7 @@ function byChain(index: PartIndex, part: string, other: string | undefined, cars
     const longer: typeof chains = [];
     for (const chain of chains)
       for (const statement of index.standInsOf.get(chain.parts.at(-1) as string) ?? []) {
-        if (statement.verdict !== "yes" && statement.verdict !== "on-conditions") continue;
+        if (!isPermission(statement)) continue;
         if (statement.for !== undefined && chain.parts.includes(statement.for)) continue;
         if (++steps > MOST_STEPS) return [...found, { verdict: "not on record", cars: left, ways: [] }];
         let here = sets.and(whereHolds(index, statement, chain.cars), left);
@@ -102,8 +107,6 @@ function byChain(index: PartIndex, part: string, other: string | undefined, cars
 }
 
 function refusedFor(index: PartIndex, part: string, other: string | undefined, cars: CarSet): CarSet {
-  const refusals = (index.standInsOf.get(part) ?? []).filter(
-    (it) => it.for === other && (it.verdict === "does-not-go-on" || it.verdict === "must-not-be-used"),
-  );
+  const refusals = (index.standInsOf.get(part) ?? []).filter((it) => it.for === other && !isPermission(it));
   return refusals.reduce<CarSet>((sum, it) => index.space.sets.or(sum, whereHolds(index, it, cars)), NONE);
 }

@@ -83,7 +83,8 @@ function readBy(space: Space, built: CarSet, plate: Plate, number: string): Read
   return { as: "not built", plate, number, facts, slips: changesThatHelp(space, built, plate, number) };
 }
 
-function lengthOf(plate: Plate): number {
+/** How many characters the number on a plate has. */
+export function lengthOf(plate: Plate): number {
   return plate.positions.reduce((sum, position) => sum + position.length, 0);
 }
 

@@ -1,18 +1,14 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { readFactText } from "../../../src/engine/answers/fact-text.ts";
 import { answerQuestion } from "../../../src/engine/answers/questions.ts";
 import { type CurrentAnswer, currentAnswer } from "../../../src/engine/answers/shapes/current.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
+import { fixtureRows } from "../../helpers/fixture-rows.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 const demo = await demoKnowledge();
 const tiny = tinyKnowledge();
-const ROWS = readFileSync("tests/fixtures/current.tsv", "utf8")
-  .split("\n")
-  .filter((line) => line !== "" && !line.startsWith("#"))
-  .slice(1)
-  .map((line) => line.split("\t") as [string, string, string, string, string]);
+const ROWS = fixtureRows<[string, string, string, string, string]>("current");
 
 function ask(knowledge: typeof demo, asked: Record<string, unknown>): CurrentAnswer {
   return currentAnswer.parse(answerQuestion(knowledge, { question: "current", ...asked }));

@@ -1,18 +1,14 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readFactText } from "../../../src/engine/answers/fact-text.ts";
 import { answerQuestion } from "../../../src/engine/answers/questions.ts";
 import { type MayFitAnswer, mayFitAnswer } from "../../../src/engine/answers/shapes/may-fit.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
+import { fixtureRows } from "../../helpers/fixture-rows.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 const demo = await demoKnowledge();
 const tiny = tinyKnowledge();
-const ROWS = readFileSync("tests/fixtures/may-fit.tsv", "utf8")
-  .split("\n")
-  .filter((line) => line !== "" && !line.startsWith("#"))
-  .slice(1)
-  .map((line) => line.split("\t") as [string, string, string, string, string, string, string]);
+const ROWS = fixtureRows<[string, string, string, string, string, string, string]>("may-fit");
 
 function ask(knowledge: typeof demo, asked: Record<string, unknown>): MayFitAnswer {
   return mayFitAnswer.parse(answerQuestion(knowledge, { question: "may-fit", ...asked }));

@@ -3,47 +3,28 @@ import { blockedBy, companionsOf } from "../../../src/engine/interchange/compani
 import { openPartIndex } from "../../../src/engine/interchange/part-index.ts";
 import type { StandsIn } from "../../../src/engine/records/statement.ts";
 import { NONE } from "../../../src/engine/scope/diagram.ts";
-import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
+import { openSets } from "../../helpers/sets-folder.ts";
 
-const PARTS = ["A-1", "A-2", "B-1", "B-2", "C-1", "C-2"].map(
-  (number) => `  - { number: ${number}, name: part ${number} }`,
-);
+const BUILT = [
+  "place: pump, part: A-1, scope: line=B; my=1957",
+  "place: pump gasket, part: B-1, scope: line=B",
+  "place: lift arms, part: C-1, scope: line=B; my<=1958",
+  "place: lift arms, part: C-2, scope: line=B; my>=1959",
+];
+const SET = "part: A-2, for: A-1, verdict: on-conditions, with: [B-2, C-2]";
 
-/** Pump parts A, gasket parts B and lift parts C; every Badger was built with the first of each. */
-function open(standIns: string) {
-  const { catalog } = tinyKnowledge({
-    "parts/lift.yaml": `component: lift\nparts:\n${PARTS.join("\n")}\n`,
-    "changes/1960/FR60-01.md": `---
-id: FR60-01
-title: Sets
-issued: 1960-03-01
-kinds: [part]
-starts: x
-scope: my=1957-1960
-built:
-  - { place: pump, part: A-1, scope: line=B; my=1957 }
-  - { place: pump gasket, part: B-1, scope: line=B }
-  - { place: lift arms, part: C-1, scope: line=B; my<=1958 }
-  - { place: lift arms, part: C-2, scope: line=B; my>=1959 }
-stands-in:
-${standIns}
----
-
-x
-`,
-  });
+/** The set, and what else is said of its parts. */
+function open(...more: readonly string[]) {
+  const { catalog, badgers } = openSets(BUILT, [SET, ...more]);
   const index = openPartIndex(catalog);
-  const badgers = catalog.lines.find((line) => line.id === "B")?.cars ?? NONE;
   const [way] = index.standInsOf.get("A-2") as [StandsIn];
   return { index, badgers, way: [way], space: catalog.space };
 }
 
-const SET = "  - { part: A-2, for: A-1, verdict: on-conditions, with: [B-2, C-2] }";
-
 describe("companions", () => {
   test("those of companions too, each once; one that all these cars were built with is marked", () => {
     const { index, badgers, way, space } = open(
-      `${SET}\n  - { part: B-2, for: B-1, verdict: on-conditions, with: [A-2, C-1], do: Scrape it. }`,
+      "part: B-2, for: B-1, verdict: on-conditions, with: [A-2, C-1], do: Scrape it.",
     );
     const late = space.sets.and(badgers, space.where(space.role("year") as number, [[1959, 1960]]));
     const found = companionsOf(index, way, late).map((it) => [it.part, it.onTheCar, it.do.map((one) => one.do)]);
@@ -56,15 +37,13 @@ describe("companions", () => {
   });
 
   test("that a companion is refused by itself is no objection", () => {
-    const { index, badgers, way } = open(
-      `${SET}\n  - { part: B-2, for: B-1, verdict: must-not-be-used, why: It leaks by itself. }`,
-    );
+    const { index, badgers, way } = open("part: B-2, for: B-1, verdict: must-not-be-used, why: It leaks by itself.");
     expect(blockedBy(index, way, badgers, []).cars).toBe(NONE);
   });
 
   test("that it is refused for certain cars closes the way for these, unless it is on the car", () => {
     const { index, badgers, way, space } = open(
-      `${SET}\n  - { part: B-2, for: B-1, verdict: does-not-go-on, why: No room., scope: line=B; my=1958 }`,
+      "part: B-2, for: B-1, verdict: does-not-go-on, why: No room., scope: line=B; my=1958",
     );
     const blocked = blockedBy(index, way, badgers, []);
     expect(blocked.cars).toBe(space.sets.and(badgers, space.where(space.role("year") as number, [[1958, 1958]])));
@@ -74,7 +53,7 @@ describe("companions", () => {
 
   test("a refusal in place of a part that does not belong there closes nothing", () => {
     const { index, badgers, way } = open(
-      `${SET}\n  - { part: C-2, for: C-1, verdict: does-not-go-on, why: Too wide., scope: line=B; my>=1959 }`,
+      "part: C-2, for: C-1, verdict: does-not-go-on, why: Too wide., scope: line=B; my>=1959",
     );
     expect(blockedBy(index, way, badgers, []).cars).toBe(NONE);
   });

@@ -11,7 +11,7 @@ import {
   world,
 } from "../../helpers/random-parts.ts";
 import { SEED } from "../../helpers/seed.ts";
-import { openSets, slowMayGo, type WorldOfSets, worldOfSets } from "../../helpers/slow-fits.ts";
+import { openSets, slowMayGo, slowPlaces, type WorldOfSets, worldOfSets } from "../../helpers/slow-fits.ts";
 
 /** What the records say of a part in a place of one kind of tractor; several where it is not known what belongs there. */
 function slowFits(drawn: DrawnWorld, part: string, place: string, found: readonly string[], kind: number): string[] {
@@ -25,12 +25,6 @@ function slowFits(drawn: DrawnWorld, part: string, place: string, found: readonl
   return [...new Set(verdicts)].sort();
 }
 
-/** Whether a part was built in the place, or is said to stand in for one that was. */
-function goesInto({ built, standIns }: DrawnWorld, part: string, place: string): boolean {
-  const names = [part, ...standIns.filter((it) => it.part === part).map((it) => it.for)];
-  return built.some((it) => it.place === place && it.parts.some((one) => one !== undefined && names.includes(one)));
-}
-
 test("as the slow twin says, kind by kind, as built and with a part found in the place", () => {
   const counts = new Map<string, number>();
   fc.assert(
@@ -42,7 +36,7 @@ test("as the slow twin says, kind by kind, as built and with a part found in the
       (drawn, part, place, fitted) => {
         const { index, cars } = openWorld(drawn);
         const fits = fitsAt(index, { part, place, cars: index.space.any(cars), fitted });
-        const found = fitted.filter((it) => goesInto(drawn, it, place));
+        const found = fitted.filter((it) => slowPlaces(drawn, it).includes(place));
         cars.forEach((car, kind) => {
           const holding = fits.filter((fit) => index.space.sets.meet(fit.cars, car)).map((fit) => fit.verdict);
           const expected = slowFits(drawn, part, place, found, kind);

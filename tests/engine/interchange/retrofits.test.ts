@@ -1,41 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { openPartIndex } from "../../../src/engine/interchange/part-index.ts";
 import { retrofitsFor } from "../../../src/engine/interchange/retrofits.ts";
-import { NONE } from "../../../src/engine/scope/diagram.ts";
-import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
+import { openSets } from "../../helpers/sets-folder.ts";
 
-const PARTS = ["A-1", "A-2", "B-1", "B-2", "C-1", "C-2", "D-1"].map(
-  (number) => `  - { number: ${number}, name: part ${number} }`,
+const BUILT = ["A-1", "B-1", "C-1"].map(
+  (part, i) => `place: ${["pump", "pump gasket", "lift arms"][i]}, part: ${part}, scope: line=B`,
 );
 
-/** Pump parts A, gasket parts B and lift parts C; every Badger was built with the first of each. D is for an empty place. */
+/** Every Badger was built with the first part of each. */
 function find(standIns: readonly string[], settings = "", fitted: readonly string[] = []) {
-  const { catalog } = tinyKnowledge({
-    "parts/lift.yaml": `component: lift\nparts:\n${PARTS.join("\n")}\n`,
-    "changes/1959/HY59-01.md": [
-      "  - { place: pump, part: HT-101, scope: line=B; at=K59#0412- }\n  - { place: pump, part: HT-102, scope: line=B; at=K59#0412+ }\n",
-      "",
-    ],
-    "changes/1960/FR60-01.md": `---
-id: FR60-01
-title: Sets
-issued: 1960-03-01
-kinds: [part]
-starts: x
-scope: my=1957-1960
-built:
-  - { place: pump, part: A-1, scope: line=B }
-  - { place: pump gasket, part: B-1, scope: line=B }
-  - { place: lift arms, part: C-1, scope: line=B }
-stands-in:
-${standIns.map((it) => `  - { ${it} }`).join("\n")}
-${settings}
----
-
-x
-`,
-  });
-  const badgers = catalog.lines.find((line) => line.id === "B")?.cars ?? NONE;
+  const { catalog, badgers } = openSets(BUILT, standIns, settings);
   const all = retrofitsFor(openPartIndex(catalog), badgers, fitted, (part) => /^[A-D]-/.test(part));
   return {
     open: all.open.map(({ part, set, reset }) => [part, set.join(" "), reset.map((it) => it.name).join()]),

@@ -4,7 +4,7 @@ import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
 import type { Lines } from "../../../engine/records/lines-index.ts";
 import type { Fact } from "../../../engine/scope/facts.ts";
 import type { Reading } from "../reading.ts";
-import type { State, Step } from "../state.ts";
+import { plateOf, type State, type Step } from "../state.ts";
 import type { Actions } from "./actions.ts";
 import { capital, factWords, labelOf, stepWords } from "./words.ts";
 
@@ -18,7 +18,7 @@ export interface WhoParts {
 
 export function whoView(lines: Lines, parts: WhoParts, act: Actions): TemplateResult {
   const { state, reading } = parts;
-  const plateGiven = reading.plate !== undefined && reading.steps.some((step) => step.kind === "plate");
+  const plateGiven = reading.plate !== undefined && plateOf(reading.steps) !== undefined;
   return html`
     <section aria-labelledby="who">
       <h2 id="who" tabindex="-1">Which car?</h2>
@@ -39,7 +39,7 @@ function plate(lines: Lines, state: State, reading: Reading, act: Actions): Temp
 
 function plateForm({ plates }: Lines, state: State, { plate }: Reading, act: Actions): TemplateResult | typeof nothing {
   if (plates.length === 0) return nothing;
-  const typed = state.steps.find((step) => step.kind === "plate")?.value ?? "";
+  const typed = plateOf(state.steps) ?? "";
   const wrong = plate && plate.verdict !== "read";
   return html`
     <form class="plate" @submit=${(event: SubmitEvent) => {
@@ -152,7 +152,6 @@ function conflictBox({ space }: Lines, state: State, { facts, conflict }: Readin
         (step.kind === "found") === (fact.source === "as found")
       );
     });
-  const plateStep = state.steps.find((step) => step.kind === "plate");
   const onPlate = facts.filter((fact) => fact.source === "plate" && !conflict.includes(fact));
   return html`
     <div class="box trap" role="alert">
@@ -163,7 +162,7 @@ function conflictBox({ space }: Lines, state: State, { facts, conflict }: Readin
         return html`<li>${factWords(space, fact)}
           ${step ? html`<button type="button" class="plain" @click=${() => act.takeBack(step)}>Take back<span class="hidden">: ${labelOf(space, space.trait(fact.trait).id)}</span></button>` : nothing}</li>`;
       })}</ul>
-      ${plateStep && onPlate.length > 0 ? html`<p class="choices"><button type="button" class="plain" @click=${() => act.asFacts(onPlate)}>Go on without the plate, with the rest of what it says</button></p>` : nothing}
+      ${onPlate.length > 0 ? html`<p class="choices"><button type="button" class="plain" @click=${() => act.asFacts(onPlate)}>Go on without the plate, with the rest of what it says</button></p>` : nothing}
       <p>Read the number again and correct it above. If the car was changed since it was built, take back what no longer holds and say what was found on the car.</p>
     </div>`;
 }
