@@ -121,7 +121,13 @@ export function openWorld({ built, standIns, ended }: DrawnWorld): { index: Part
       }),
     ),
   ];
-  const catalog = { space, buildable: ALL, records: new Map([["R0", { statements }]]), places: new Map() };
+  const catalog = {
+    space,
+    buildable: ALL,
+    records: new Map([["R0", { statements }]]),
+    places: new Map(),
+    parts: new Map(),
+  };
   return { index: openPartIndex(catalog as unknown as Catalog), cars: KINDS.map((_, i) => read(text(i)).cars) };
 }
 
@@ -167,8 +173,7 @@ export function slowStandsFor(drawn: DrawnWorld, one: string, other: string | un
       } else if (it.for !== undefined) chains.push({ at: it.for, parts: [...chain.parts, it.for], verdicts });
     }
   }
-  // Of several shortest chains the first one counts; both are permissions.
-  return found[0] ?? "not on record";
+  return found.includes("yes") ? "yes" : (found[0] ?? "not on record");
 }
 
 /** What the plant fitted there: parts, "nothing", or "not on record"; several in a mixed stretch or where records contradict. */

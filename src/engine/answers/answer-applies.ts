@@ -78,9 +78,7 @@ export function decide(knowledge: CarKnowledge, car: KnownCar, scope: Scope, bec
   }
   const holds = (cars: CarSet): boolean => applies(space.sets, cars, scope.cars) === verdict;
   const needed =
-    verdict === "look first"
-      ? car.facts
-      : neededFacts(car.facts, (facts) => holds(withFacts(knowledge, car, facts).cars));
+    verdict === "look first" ? car.facts : neededFacts(car.facts, (facts) => holds(withFacts(knowledge, facts).cars));
   const ask = look(space, car.cars, scope.cars);
   return {
     verdict,

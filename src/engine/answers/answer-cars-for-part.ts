@@ -1,7 +1,9 @@
 /** "On which cars may this part go, and for which parts may it stand in?" May it go on, asked the other way round. */
 import { sayBelonging } from "../interchange/belongs.ts";
 import { type Fit, fitsAt, mayBeFitted } from "../interchange/fits.ts";
-import { type PartIndex, placesOf, placesToAsk } from "../interchange/part-index.ts";
+import type { PartIndex } from "../interchange/part-index.ts";
+import { placesOf, placesToAsk } from "../interchange/places.ts";
+import { NOTHING_REPORTED } from "../interchange/reported.ts";
 import type { CarSet } from "../scope/diagram.ts";
 import { readScope } from "../scope/read-scope.ts";
 import { shorter } from "../scope/shorter.ts";
@@ -23,7 +25,7 @@ export function answerCarsForPart({ catalog }: CarKnowledge, { part: typed }: { 
   const cars = catalog.buildable;
   const views = placesToAsk(index, part.number).map((place) => ({
     ...(place === undefined ? {} : { place }),
-    fits: fitsAt(index, { part: part.number, place, cars, fitted: [] })
+    fits: fitsAt(index, { part: part.number, place, cars, on: NOTHING_REPORTED })
       .filter((fit) => fit.verdict !== "not on record")
       .map((fit) => viewFit(index, fit)),
   }));
@@ -48,7 +50,9 @@ function viewFit(index: PartIndex, fit: Fit): FitView {
     verdict: fit.verdict,
     belongs: sayBelonging(fit.belonging),
     ...(scope ? { scope } : {}),
-    because: [...fit.because, ...fit.ways.flat()].map((it) => reasonFor(catalog, it)),
+    because: [...fit.because, ...fit.ways.flatMap((way) => way.steps), ...fit.refusals].map((it) =>
+      reasonFor(catalog, it),
+    ),
   };
 }
 
@@ -63,7 +67,7 @@ function scopeOf({ catalog }: PartIndex, cars: CarSet): FitView["scope"] {
 /** The parts in whose places it may go on some car, directly or by a chain. */
 function permittedFor(index: PartIndex, part: string): string[] {
   const found = placesOf(index, part).flatMap((place) =>
-    fitsAt(index, { part, place, cars: index.catalog.buildable, fitted: [] }),
+    fitsAt(index, { part, place, cars: index.catalog.buildable, on: NOTHING_REPORTED }),
   );
   return [
     ...new Set(

@@ -2,6 +2,8 @@
 import { belongsAt } from "../interchange/belongs.ts";
 import { askedFor, type Current, currentOf, orderedAlong } from "../interchange/current.ts";
 import type { PartIndex } from "../interchange/part-index.ts";
+import type { Reported } from "../interchange/reported.ts";
+import { seeParts } from "../interchange/see-parts.ts";
 import type { Built, Mixed } from "../records/statement.ts";
 import { list } from "../scope/describe.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
@@ -54,16 +56,15 @@ export function answerCurrent(knowledge: CarKnowledge, asked: CurrentQuestion): 
       : belongsAt(index, place as string, cars).flatMap(({ belonging, cars: here, because }) =>
           belonging.what === "part" ? [{ part: belonging.part, cars: here, because }] : [],
         );
+  const on = seeParts(index, car.cars, car.fitted);
   const begun = starts(car.cars);
   if (begun.length === 0) throw new QuestionError(`No record says what this car was built with: ${place}.`);
   const found = begun.flatMap((start) => currentOf(index, start.part, start.cars));
-  const said = (it: Current): string => list([it.part, ...toOrder(index, it)], "and");
+  const said = (it: Current): string => list([it.part, ...toOrder(index, it, on)], "and");
   const outcomes = [...new Set(found.map(said))];
   const verdict = verdictOf(begun, found, outcomes);
   const isSame = (facts: KnownCar["facts"]): boolean => {
-    const less = starts(withFacts(knowledge, car, facts).cars).flatMap((start) =>
-      currentOf(index, start.part, start.cars),
-    );
+    const less = starts(withFacts(knowledge, facts).cars).flatMap((start) => currentOf(index, start.part, start.cars));
     return less.length > 0 && less.every((it) => said(it) === outcomes[0] && !it.circle);
   };
   const isDecided = verdict === "current" || verdict === "superseded";
@@ -74,7 +75,7 @@ export function answerCurrent(knowledge: CarKnowledge, asked: CurrentQuestion): 
     cars: space.any(found.filter((it) => said(it) === outcome).map((it) => it.cars)),
   }));
   const ask = verdict === "look first" ? lookAmong(space, cars, values) : undefined;
-  const currents = found.map((it) => view(knowledge, index, it, asked.car));
+  const currents = found.map((it) => view(knowledge, index, it, on, asked.car));
   const because = [...begun.flatMap((start) => start.because), ...new Set(found.flatMap((it) => it.steps))].map((it) =>
     reasonFor(catalog, it),
   );
@@ -88,14 +89,14 @@ export function answerCurrent(knowledge: CarKnowledge, asked: CurrentQuestion): 
     notNeeded: say(car.facts.filter((fact) => !needed.includes(fact))),
     asked: [...new Set(begun.map((start) => start.part))],
     currents,
-    order: isDecided && only ? [only.part, ...toOrder(index, only)] : [],
+    order: isDecided && only ? [only.part, ...toOrder(index, only, on)] : [],
     words: sayVerdict(verdict, begun, outcomes, ask?.what),
   };
 }
 
 /** What must be ordered along: not what all these cars were built with. */
-function toOrder(index: PartIndex, current: Current): string[] {
-  return orderedAlong(index, current).flatMap(({ part, onTheCar }) => (onTheCar ? [] : [part]));
+function toOrder(index: PartIndex, current: Current, on: Reported): string[] {
+  return orderedAlong(index, current, on).flatMap(({ part, onTheCar }) => (onTheCar ? [] : [part]));
 }
 
 function verdictOf(
@@ -112,6 +113,7 @@ function view(
   knowledge: CarKnowledge,
   index: PartIndex,
   current: Current,
+  on: Reported,
   car: CarInput,
 ): CurrentAnswer["currents"][number] {
   const { catalog } = knowledge;
@@ -119,7 +121,7 @@ function view(
     part: current.part,
     name: partName(catalog, current.part),
     steps: current.steps.map((it) => reasonFor(catalog, it)),
-    along: orderedAlong(index, current).map(({ part, because, onTheCar }) => ({
+    along: orderedAlong(index, current, on).map(({ part, because, onTheCar }) => ({
       ...{ part, name: partName(catalog, part), onTheCar },
       because: reasonFor(catalog, because),
     })),

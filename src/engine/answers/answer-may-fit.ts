@@ -1,13 +1,12 @@
 /** "May this part go on that car?" Place by place, with the argument, what must go along, and what to look at where it is open. */
 import { sayBelonging } from "../interchange/belongs.ts";
-import { companionsOf } from "../interchange/companions.ts";
-import { type Fit, type FitVerdict, fitsAt, mayBeFitted } from "../interchange/fits.ts";
-import { type PartIndex, placesOf, placesToAsk } from "../interchange/part-index.ts";
+import { type Fit, type FitVerdict, fitsAt, mayBeFitted, toBuy } from "../interchange/fits.ts";
+import type { PartIndex } from "../interchange/part-index.ts";
+import { placesOf, placesToAsk } from "../interchange/places.ts";
+import { seeParts } from "../interchange/see-parts.ts";
 import type { Catalog, Part } from "../records/catalog.ts";
-import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { neededFacts } from "../scope/facts.ts";
-import type { Reason } from "./answer.ts";
 import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { cautionsFor } from "./cautions-for.ts";
@@ -20,6 +19,7 @@ import { reasonFor, uniqueReasons } from "./say.ts";
 import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { MayFitAnswer } from "./shapes/may-fit.ts";
+import { reasonsOf, viewFit } from "./view-fit.ts";
 
 export interface MayFitQuestion {
   readonly part: string;
@@ -29,48 +29,74 @@ export interface MayFitQuestion {
 
 type AtPlace = MayFitAnswer["places"][number];
 type Verdict = MayFitAnswer["verdict"];
+interface FitsAtPlace {
+  readonly place: string | undefined;
+  readonly fits: readonly Fit[];
+}
 
 export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): MayFitAnswer {
   const { catalog } = knowledge;
   const index = partIndexOf(catalog);
   const part = requirePart(catalog, asked.part);
-  const wanted = asked.place === undefined ? undefined : findPlace(knowledge, asked.place);
   const car = readCar(knowledge, asked.car);
   const base = { question: "may-fit" as const, part: { number: part.number, name: part.name } };
+  const places = placesAsked(knowledge, index, part, asked.place);
   if (car.cars === NONE) return noSuchCar(knowledge, car, base);
-  const own = placesOf(index, part.number);
-  // A part for an empty place is for a place of its own component, not for any place that is empty.
-  if (wanted !== undefined && !own.includes(wanted) && catalog.places.get(wanted)?.id !== part.component)
-    throw new QuestionError(`No record speaks of ${part.number} in this place: ${wanted}.`);
-  const places = wanted === undefined ? placesToAsk(index, part.number) : [wanted];
-  const asks = (facts: KnownCar): { place: string | undefined; fits: Fit[] }[] =>
-    places.map((place) => ({
+  const ask = (facts: KnownCar): FitsAtPlace[] => {
+    const on = seeParts(index, facts.cars, facts.fitted);
+    return places.map((place) => ({
       place,
-      fits: fitsAt(index, { part: part.number, place, cars: facts.cars, fitted: facts.fitted }),
+      fits: fitsAt(index, { part: part.number, place, cars: facts.cars, on }),
     }));
-  const found = asks(car);
-  const verdict = overall(found.map(({ fits }) => verdictOf(fits)));
-  const needed = carryingFacts(knowledge, car, verdict, (less) =>
-    overall(asks(less).map(({ fits }) => verdictOf(fits))),
-  );
-  const views = relevant(found).map(({ place, fits }) => viewPlace(index, car.cars, place, fits));
+  };
+  const found = ask(car);
+  const misfits = seeParts(index, car.cars, car.fitted).misfits.map(({ part: number, by }) => ({
+    part: number,
+    name: partName(catalog, number),
+    because: by.map((it) => reasonFor(catalog, it)),
+  }));
+  const { verdict, order } = decide(part, found);
+  const needed = carryingFacts(knowledge, car, verdict, (less) => `${Object.values(decide(part, ask(less)))}`);
+  const views = relevant(found).map((it) => viewPlace(index, car.cars, it));
   const because = views.flatMap((view) => view.fits.flatMap(reasonsOf));
   const records = [...new Set(because.map((it) => it.record))].flatMap((id) => catalog.records.get(id) ?? []);
-  const ask = views.find((view) => view.ask)?.ask;
-  const companions = views.flatMap((view) => view.fits.flatMap((it) => it.ways[0]?.companions ?? []));
+  const look = views.find((view) => view.ask)?.ask;
   return {
     ...base,
     verdict,
     because: uniqueReasons(because),
-    ...(ask ? { ask } : {}),
+    ...(look ? { ask: look } : {}),
     facts: needed.map((fact) => sayFact(catalog.space, fact)),
     notNeeded: car.facts.filter((fact) => !needed.includes(fact)).map((fact) => sayFact(catalog.space, fact)),
     places: views,
-    order: isFit(verdict) && mayBeFitted(verdict) ? orderOf(part, companions) : [],
-    words: sayAnswer(part, verdict, views),
+    order,
+    misfits,
+    words: [
+      sayAnswer(part, verdict, views),
+      ...misfits.map((it) => `${it.part} is on the car, where no record permits it.`),
+    ].join(" "),
     otherwise: records.flatMap(({ id, facts }) => (facts.otherwise ? [{ record: id, text: facts.otherwise }] : [])),
-    cautions: cautionsOf(catalog, [part.number, ...companions.map((it) => it.part)]),
+    cautions: cautionsOf(catalog, [part.number, ...companionsIn(views)]),
   };
+}
+
+/** A part for an empty place is for a place of its own component, not for any place that is empty. */
+function placesAsked(
+  knowledge: CarKnowledge,
+  index: PartIndex,
+  part: Part,
+  asked: string | undefined,
+): (string | undefined)[] {
+  if (asked === undefined) return placesToAsk(index, part.number);
+  const wanted = findPlace(knowledge, asked);
+  const isOwn = placesOf(index, part.number).includes(wanted);
+  if (!isOwn && knowledge.catalog.places.get(wanted)?.id !== part.component)
+    throw new QuestionError(`No record speaks of ${part.number} in this place: ${wanted}.`);
+  return [wanted];
+}
+
+function companionsIn(views: readonly AtPlace[]): string[] {
+  return views.flatMap((view) => view.fits.flatMap((it) => (it.ways[0]?.companions ?? []).map((one) => one.part)));
 }
 
 function noSuchCar(
@@ -86,16 +112,32 @@ function noSuchCar(
     ...said,
     places: [],
     order: [],
+    misfits: [],
     words: `No such car was built, or it is no longer as built: ${said.conflict.map((fact) => fact.text).join(" and ")} do not go together.`,
     otherwise: [],
     cautions: [],
   };
 }
 
-/** One verdict where all pieces have it. */
+/** The verdict, and the part with what must be bought along, where it is decided that it may be fitted. */
+function decide(part: Part, found: readonly FitsAtPlace[]): { verdict: Verdict; order: string[] } {
+  const verdict = overall(found.map(({ fits }) => verdictOf(fits)));
+  if (!isFit(verdict) || !mayBeFitted(verdict)) return { verdict, order: [] };
+  const along = relevant(found).flatMap(({ fits }) => fits.flatMap(toBuy));
+  return { verdict, order: [...new Set([part.number, ...along])] };
+}
+
+/** One verdict where all pieces have it, and need the same parts for it. */
 function verdictOf(fits: readonly Fit[]): FitVerdict | "look first" {
-  const [first, ...others] = new Set(fits.map((fit) => fit.verdict));
-  return first === undefined || others.length > 0 ? "look first" : first;
+  const [first, ...others] = new Set(fits.map((fit) => sayOutcome(fit, fits)));
+  return first === undefined || others.length > 0 ? "look first" : (fits[0] as Fit).verdict;
+}
+
+/** The verdict; with what must be bought, where others of the same verdict need other parts. */
+function sayOutcome(fit: Fit, fits: readonly Fit[]): string {
+  const along = toBuy(fit).join(", ");
+  const alike = fits.every((other) => other.verdict !== fit.verdict || toBuy(other).join(", ") === along);
+  return alike ? fit.verdict : `${fit.verdict}, ${along ? `along with ${along}` : "nothing more to buy"}`;
 }
 
 /** A place of which nothing is on record counts only where no other place says more. */
@@ -105,7 +147,7 @@ function overall(verdicts: readonly (FitVerdict | "look first")[]): Verdict {
   return first === undefined ? "not on record" : others.length > 0 ? "by place" : first;
 }
 
-function relevant<T extends { readonly fits: readonly Fit[] }>(found: readonly T[]): readonly T[] {
+function relevant(found: readonly FitsAtPlace[]): readonly FitsAtPlace[] {
   const telling = found.filter(({ fits }) => verdictOf(fits) !== "not on record");
   return telling.length > 0 ? telling : found;
 }
@@ -114,26 +156,30 @@ function isFit(verdict: Verdict): verdict is FitVerdict {
   return verdict !== "look first" && verdict !== "by place" && verdict !== "no such car";
 }
 
-/** The facts without which the verdict would not be the same; all of them while it is open. */
+/** The facts without which the answer would not be the same; all of them while it is open. */
 function carryingFacts(
   knowledge: CarKnowledge,
   car: KnownCar,
   verdict: Verdict,
-  again: (car: KnownCar) => Verdict,
+  again: (car: KnownCar) => string,
 ): KnownCar["facts"] {
   if (!isFit(verdict)) return car.facts;
-  return neededFacts(car.facts, (facts) => again(withFacts(knowledge, car, facts)) === verdict);
+  const said = again(car);
+  return neededFacts(car.facts, (facts) => again(withFacts(knowledge, facts)) === said);
 }
 
-function viewPlace(index: PartIndex, cars: CarSet, place: string | undefined, fits: readonly Fit[]): AtPlace {
+function viewPlace(index: PartIndex, cars: CarSet, { place, fits }: FitsAtPlace): AtPlace {
   const { space } = index;
   const verdict = verdictOf(fits);
-  const sets = new Map<FitVerdict, CarSet>();
-  for (const fit of fits) sets.set(fit.verdict, space.sets.or(sets.get(fit.verdict) ?? NONE, fit.cars));
-  const values = [...sets].map(([said, its]) => ({ said, cars: its }));
+  const outcomes = new Map<string, CarSet>();
+  for (const fit of fits) {
+    const said = sayOutcome(fit, fits);
+    outcomes.set(said, space.sets.or(outcomes.get(said) ?? NONE, fit.cars));
+  }
+  const values = [...outcomes].map(([said, its]) => ({ said, cars: its }));
   const ask = verdict === "look first" ? lookAmong(space, cars, values) : undefined;
   const unclear = fits.filter((fit) =>
-    fits.some((other) => other.verdict !== fit.verdict && space.sets.meet(other.cars, fit.cars)),
+    fits.some((other) => sayOutcome(other, fits) !== sayOutcome(fit, fits) && space.sets.meet(other.cars, fit.cars)),
   );
   return {
     ...(place === undefined ? {} : { place }),
@@ -142,45 +188,6 @@ function viewPlace(index: PartIndex, cars: CarSet, place: string | undefined, fi
     ...(ask ? { ask } : {}),
     lookAtPart: [...new Set(unclear.map((fit) => sayBelonging(fit.belonging)))],
   };
-}
-
-function viewFit(index: PartIndex, fit: Fit): AtPlace["fits"][number] {
-  const { catalog } = index;
-  const may = mayBeFitted(fit.verdict);
-  return {
-    verdict: fit.verdict,
-    belongs: sayBelonging(fit.belonging),
-    because: fit.because.map((it) => reasonFor(catalog, it)),
-    ways: may ? fit.ways.map((way) => viewWay(index, way, fit.cars)) : [],
-    refusals: may ? [] : fit.ways.flat().map((it) => reasonFor(catalog, it)),
-  };
-}
-
-function viewWay(index: PartIndex, way: readonly StandsIn[], cars: CarSet): AtPlace["fits"][number]["ways"][number] {
-  const { catalog } = index;
-  const companions = companionsOf(index, way, cars);
-  const work = [...way, ...companions.flatMap((it) => it.do)].flatMap((it) => (it.do === undefined ? [] : [it.do]));
-  return {
-    steps: way.map((it) => reasonFor(catalog, it)),
-    companions: companions.map(({ part, onTheCar, because }) => ({
-      part,
-      name: partName(catalog, part),
-      onTheCar,
-      contents: (index.contentsOf.get(part) ?? []).map((content) => ({ ...content })),
-      because: reasonFor(catalog, because),
-    })),
-    do: [...new Set(work)],
-  };
-}
-
-/** The statements that carry a piece of the answer, in the order of the argument. */
-function reasonsOf(fit: AtPlace["fits"][number]): Reason[] {
-  const ways = fit.ways.flatMap((way) => [...way.steps, ...way.companions.map((it) => it.because)]);
-  return [...fit.because, ...ways, ...fit.refusals];
-}
-
-function orderOf(part: Part, companions: readonly { readonly part: string; readonly onTheCar: boolean }[]): string[] {
-  return [...new Set([part.number, ...companions.filter((it) => !it.onTheCar).map((it) => it.part)])];
 }
 
 function cautionsOf(catalog: Catalog, numbers: readonly string[]): MayFitAnswer["cautions"] {
@@ -210,5 +217,7 @@ function sayAnswer(part: Part, verdict: Verdict, places: readonly AtPlace[]): st
     return `It depends on the place: ${places.map((it) => `${it.place ?? "elsewhere"}: ${it.verdict}`).join("; ")}.`;
   const [open] = places.filter((it) => it.verdict === "look first");
   if (open?.ask) return `It depends on what is not known yet. ${open.ask.what}`;
-  return `Only the part on the car tells: it may be ${(open?.lookAtPart ?? []).join(" or ")}.`;
+  const [first, ...others] = (open?.lookAtPart ?? []).map((it) => (it === "not on record" ? "one not on record" : it));
+  if (others.length > 0) return `Only the part on the car tells: it may be ${[first, ...others].join(" or ")}.`;
+  return `It cannot be said of ${part.number} while the car is as reported.`;
 }

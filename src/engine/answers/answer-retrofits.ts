@@ -1,8 +1,12 @@
 /** "What may this car be improved with?" Every permitted way forward with all that goes along, and the closed ways with their reasons. */
 import { sayBelonging } from "../interchange/belongs.ts";
+import type { Way } from "../interchange/companions.ts";
 import type { Fit } from "../interchange/fits.ts";
 import { retrofitsFor } from "../interchange/retrofits.ts";
+import { seeParts } from "../interchange/see-parts.ts";
 import type { Catalog } from "../records/catalog.ts";
+import { isUnder } from "../records/is-under.ts";
+import type { StandsIn } from "../records/statement.ts";
 import { NONE } from "../scope/diagram.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
@@ -15,6 +19,7 @@ import { reasonFor, sayWindow, uniqueReasons } from "./say.ts";
 import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { RetrofitsAnswer } from "./shapes/retrofits.ts";
+import { workOf } from "./view-fit.ts";
 
 export function answerRetrofits(
   knowledge: CarKnowledge,
@@ -31,8 +36,9 @@ export function answerRetrofits(
     return { ...base, verdict: "no such car", because: [], facts: clash, conflict, paths: [], blocked: [] };
   }
   const wanted = (part: string): boolean =>
-    component === undefined || isUnder(catalog, catalog.parts.get(part)?.component, component);
-  const { open, blocked } = retrofitsFor(partIndexOf(catalog), car.cars, car.fitted, wanted);
+    component === undefined || isUnder(catalog.components, catalog.parts.get(part)?.component, component);
+  const index = partIndexOf(catalog);
+  const { open, blocked } = retrofitsFor(index, car.cars, seeParts(index, car.cars, car.fitted), wanted);
   const path = ({ part, place, fit }: { part: string; place: string | undefined; fit: Fit }) => ({
     ...{ part, name: partName(catalog, part), ...(place === undefined ? {} : { place }), verdict: fit.verdict },
     instead: sayBelonging(fit.belonging),
@@ -41,13 +47,16 @@ export function answerRetrofits(
   const paths = open.map((it) => ({
     ...path(it),
     set: it.set.map((part) => ({ part, name: partName(catalog, part) })),
-    do: [...new Set(it.because.flatMap((step) => (step.do === undefined ? [] : [step.do])))],
+    do: it.fit.ways.slice(0, 1).flatMap(workOf),
     reset: it.reset.map((one) => `${one.name}: ${sayWindow(one.low, one.high)} ${one.unit}`),
-    because: it.because.map((step) => reasonFor(catalog, step)),
+    because: it.fit.ways
+      .slice(0, 1)
+      .flatMap(statementsOf)
+      .map((step) => reasonFor(catalog, step)),
   }));
   const closed = blocked.map((it) => ({
     ...path(it),
-    because: it.fit.ways.flat().map((step) => reasonFor(catalog, step)),
+    because: it.fit.refusals.map((step) => reasonFor(catalog, step)),
   }));
   return {
     ...base,
@@ -59,10 +68,9 @@ export function answerRetrofits(
   };
 }
 
-/** Whether a component is another one, or part of it. */
-function isUnder(catalog: Catalog, component: string | undefined, other: string): boolean {
-  if (component === undefined) return false;
-  return component === other || isUnder(catalog, catalog.components.get(component)?.under, other);
+/** The statements that permit the part and what goes along with it, each once. */
+function statementsOf({ steps, companions }: Way): StandsIn[] {
+  return [...new Set([...steps, ...companions.flatMap((it) => it.steps)])];
 }
 
 function requireComponent(catalog: Catalog, typed: string): string {

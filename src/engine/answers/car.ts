@@ -3,7 +3,7 @@
 import { readPlate } from "../records/read-plate.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { carsWith, type Fact, FactError, NOT_ASKED, readFacts } from "../scope/facts.ts";
-import { FITTED } from "../scope/space.ts";
+import { FITTED, type Space } from "../scope/space.ts";
 import type { Trait } from "../scope/trait.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { builtWith, perhapsBuiltWith, placesOf } from "./fitted.ts";
@@ -22,13 +22,14 @@ export interface KnownCar {
 export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
   const { space, buildable } = knowledge.catalog;
   try {
-    const fitted = (input.fitted ?? []).map((typed) => requirePart(knowledge.catalog, typed).number);
-    const facts = [
+    const named = (input.fitted ?? []).map((typed) => requirePart(knowledge.catalog, typed).number);
+    const facts: Fact[] = [
       ...plateFacts(knowledge, input.plate),
       ...readFacts(space, input.facts ?? {}, "said"),
       ...readFacts(space, input.found ?? {}, "as found"),
-      ...fitted.map(
+      ...named.map(
         (part): Fact => ({
+          part,
           trait: space.askedFitted(part) ?? NOT_ASKED,
           values: [[1, 1]],
           source: "as found",
@@ -36,6 +37,7 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
         }),
       ),
     ];
+    const fitted = fittedOf(space, facts);
     return { facts, cars: carsOf(knowledge, buildable, facts, fitted), fitted };
   } catch (error) {
     if (error instanceof FactError) throw new QuestionError(error.message);
@@ -44,9 +46,20 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
 }
 
 /** The same car with only some of its facts known. */
-export function withFacts(knowledge: CarKnowledge, car: KnownCar, facts: readonly Fact[]): KnownCar {
-  const fitted = car.fitted.filter((part) => facts.some((fact) => fact.text === `fitted=${part}`));
-  return { facts, fitted, cars: carsOf(knowledge, knowledge.catalog.buildable, facts, fitted) };
+export function withFacts(knowledge: CarKnowledge, facts: readonly Fact[]): KnownCar {
+  const { space, buildable } = knowledge.catalog;
+  const fitted = fittedOf(space, facts);
+  return { facts, fitted, cars: carsOf(knowledge, buildable, facts, fitted) };
+}
+
+/** The parts that facts tell to be on the car; one may also be told as the trait that a scope asks for, "fitted PART": yes. */
+function fittedOf(space: Space, facts: readonly Fact[]): string[] {
+  const parts = facts.flatMap((fact) => {
+    if (fact.part !== undefined) return [fact.part];
+    const isTold = fact.trait !== NOT_ASKED && space.isFitted(fact.trait);
+    return isTold && fact.values.every(([from]) => from === 1) ? [partOf(space.trait(fact.trait))] : [];
+  });
+  return [...new Set(parts)];
 }
 
 /** The cars that fit some facts, everything that nobody reports otherwise taken as built. */
@@ -57,11 +70,8 @@ export function carsOf(
   fitted: readonly string[],
 ): CarSet {
   const { space } = knowledge.catalog;
-  // A part may also be told as the trait that a scope asks for: "fitted PART" is yes or no.
   const told = facts.filter((fact) => fact.trait !== NOT_ASKED && space.isFitted(fact.trait));
-  const isOn = (fact: Fact): boolean => fact.values.every(([from]) => from === 1);
-  const on = [...fitted, ...told.filter(isOn).map((fact) => partOf(space.trait(fact.trait)))];
-  return asBuilt(knowledge, carsWith(space, built, facts), on, new Set(told.map((fact) => fact.trait)));
+  return asBuilt(knowledge, carsWith(space, built, facts), fitted, new Set(told.map((fact) => fact.trait)));
 }
 
 function plateFacts({ catalog }: CarKnowledge, typed: string | undefined): readonly Fact[] {

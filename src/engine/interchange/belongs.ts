@@ -4,6 +4,7 @@
  */
 import type { Built, Mixed } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { Space } from "../scope/space.ts";
 import type { PartIndex } from "./part-index.ts";
 
 export type Belonging =
@@ -46,4 +47,14 @@ export function belongsAt(index: PartIndex, place: string, cars: CarSet): Belong
 /** The part, "nothing", or "not on record". */
 export function sayBelonging(belonging: Belonging): string {
   return belonging.what === "part" ? belonging.part : belonging.what;
+}
+
+/** What belongs there once parts were seen in the place: of several parts that the plant used, one of those seen. */
+export function settledBy({ sets }: Space, belongs: readonly Belongs[], seen: readonly string[]): Belongs[] {
+  const isSeen = ({ belonging }: Belongs): boolean => belonging.what === "part" && seen.includes(belonging.part);
+  const settled = belongs.filter(isSeen).reduce<CarSet>((sum, it) => sets.or(sum, it.cars), NONE);
+  if (settled === NONE) return [...belongs];
+  return belongs
+    .map((it) => (isSeen(it) ? it : { ...it, cars: sets.minus(it.cars, settled) }))
+    .filter((it) => it.cars !== NONE);
 }

@@ -1,94 +1,175 @@
 /**
- * What must go along. A companion that a statement names goes on in the same job: that the records refuse it by itself, wherever
- * its counterpart belongs, is no objection, for the set is another matter. A refusal for certain cars is one.
+ * What must go along. A way is open where all that it asks for can go on too, and what that asks for, and nothing of it rules
+ * another thing out; of all such sets the smallest is named. Cars that need different sets are told apart.
  */
 import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { belongsAt } from "./belongs.ts";
-import { isPermission, type PartIndex, placesOf, whereHolds } from "./part-index.ts";
-import { isPermitted, standsFor } from "./stands-for.ts";
+import { companionStanding } from "./companion-standing.ts";
+import type { PartIndex } from "./part-index.ts";
+import type { Reported } from "./reported.ts";
+import { smallestSet } from "./smallest-set.ts";
+import { type Chain, isPlain } from "./stands-for.ts";
 
 export interface Companion {
   readonly part: string;
-  /** All cars at hand were built with it. */
+  /** The car has it already. */
   readonly onTheCar: boolean;
   /** The statement that asks for it. */
   readonly because: StandsIn;
-  /** What its own statement asks to be done, where it stands in for another part. */
-  readonly do: readonly StandsIn[];
+  /** Its own statements, where it takes another part's place. */
+  readonly steps: Chain;
 }
 
-/** All companions of a way, those of companions too, each once. */
-export function companionsOf(index: PartIndex, way: readonly StandsIn[], cars: CarSet): Companion[] {
-  const asked = new Set(way.map((step) => step.part));
-  const result: Companion[] = [];
-  const todo = way.flatMap((step) => step.with.map((part) => ({ part, because: step })));
-  for (const { part, because } of todo) {
-    if (asked.has(part)) continue;
-    asked.add(part);
-    const own = conditionsOf(index, part, cars);
-    result.push({ part, because, onTheCar: isBuiltIn(index, part, cars), do: own.filter((it) => it.do !== undefined) });
-    todo.push(...own.flatMap((step) => step.with.map((further) => ({ part: further, because: step }))));
-  }
-  return result;
+export interface Way {
+  readonly steps: Chain;
+  /** All of them, those of companions too, each once. */
+  readonly companions: readonly Companion[];
 }
 
-/** The cars on which a companion of the way is refused, and who refuses it. */
-export function blockedBy(
+export interface WithCompanions {
+  readonly cars: CarSet;
+  /** The open ones, best first: with no more to do than to fit, with the fewest parts, as they stand in the records. */
+  readonly ways: readonly Way[];
+  /** Where no way is open: who closes them. */
+  readonly closedBy: readonly StandsIn[];
+}
+
+/** How all parts that may have to go along stand on some cars. */
+interface Found {
+  readonly cars: CarSet;
+  readonly onTheCar: ReadonlySet<string>;
+  /** The ways of the others, in the order in which they are asked for. */
+  readonly ways: ReadonlyMap<string, readonly Chain[]>;
+  /** Who refuses a part that cannot go on. */
+  readonly closed: ReadonlyMap<string, readonly StandsIn[]>;
+}
+
+/** Cars are in several pieces where it is not known what is on the car. */
+export function withCompanions(
   index: PartIndex,
-  way: readonly StandsIn[],
+  part: string,
+  ways: readonly Chain[],
   cars: CarSet,
-  fitted: readonly string[],
-): { cars: CarSet; because: StandsIn[] } {
-  const { sets } = index.space;
-  let blocked: CarSet = NONE;
-  const because: StandsIn[] = [];
-  for (const { part } of companionsOf(index, way, cars)) {
-    if (fitted.includes(part)) continue;
-    for (const statement of index.standInsOf.get(part) ?? []) {
-      if (statement.scope === undefined || isPermission(statement)) continue;
-      const here = sets.and(whereHolds(index, statement, cars), whereBelongs(index, part, statement.for, cars));
-      if (here === NONE) continue;
-      blocked = sets.or(blocked, here);
-      because.push(statement);
-    }
+  on: Reported,
+): WithCompanions[] {
+  const pieces = findAll(index, part, ways, cars, on).map((found) => openWays(index, part, ways, found));
+  return merged(index, pieces);
+}
+
+/** Follows everything that is asked for; the cars are cut wherever a part stands differently. */
+function findAll(index: PartIndex, part: string, ways: readonly Chain[], cars: CarSet, on: Reported): Found[] {
+  const done: Found[] = [];
+  const asked = (chains: readonly Chain[]): string[] => chains.flat().flatMap((step) => step.with);
+  const open: { found: Found; todo: readonly string[] }[] = [
+    { found: { cars, onTheCar: new Set(), ways: new Map(), closed: new Map() }, todo: asked(ways) },
+  ];
+  for (let next = open.pop(); next; next = open.pop()) {
+    const { found, todo } = next;
+    const [one, ...rest] = todo;
+    if (one === undefined) done.push(found);
+    else if (one === part || found.onTheCar.has(one) || found.ways.has(one) || found.closed.has(one))
+      open.push({ found, todo: rest });
+    else
+      for (const standing of companionStanding(index, one, found.cars, on)) {
+        const here = { ...found, cars: standing.cars };
+        if (standing.how === "on the car")
+          open.push({ found: { ...here, onTheCar: new Set([...found.onTheCar, one]) }, todo: rest });
+        else if (standing.how === "closed")
+          open.push({ found: { ...here, closed: new Map([...found.closed, [one, standing.by]]) }, todo: rest });
+        else
+          open.push({
+            found: { ...here, ways: new Map([...found.ways, [one, standing.ways]]) },
+            todo: [...rest, ...asked(standing.ways)],
+          });
+      }
   }
-  return { cars: blocked, because };
+  return done;
 }
 
-/** The cars in whose places for `part` the other one belongs, or nothing. */
-function whereBelongs(index: PartIndex, part: string, other: string | undefined, cars: CarSet): CarSet {
-  const places = placesOf(index, part);
-  if (other === undefined && places.length === 0) return cars;
-  const belongs = places.flatMap((place) => belongsAt(index, place, cars));
-  return belongs.reduce<CarSet>((sum, { belonging, cars: here }) => {
-    const same = belonging.what === "part" ? belonging.part === other : other === undefined;
-    return same ? index.space.sets.or(sum, here) : sum;
-  }, NONE);
+function openWays(index: PartIndex, part: string, ways: readonly Chain[], found: Found): WithCompanions {
+  const { cars, closed } = found;
+  const open = ways.flatMap((way) => completed(index, part, way, found) ?? []);
+  if (open.length > 0) return { cars, ways: open.sort((a, b) => effort(a) - effort(b)), closedBy: [] };
+  const refusals = [...new Set([...closed.values()].flat())];
+  return { cars, ways: [], closedBy: refusals.length > 0 ? refusals : [...new Set(ways.flat())] };
 }
 
-/** Under what conditions a companion stands in for what it takes the place of, on some of the cars. */
-export function conditionsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] {
-  const found = placesOf(index, part).flatMap((place) =>
-    belongsAt(index, place, cars).flatMap(({ belonging, cars: here }) =>
-      belonging.what === "part" && belonging.part !== part
-        ? standsFor(index, part, belonging.part, here)
-            .filter((it) => isPermitted(it.verdict))
-            .flatMap((it) => it.ways.flat())
-        : [],
-    ),
-  );
-  return [...new Set(found)];
+/** Plain ways first, then by what has to be bought. */
+function effort({ steps, companions }: Way): number {
+  const more = companions.filter((it) => !it.onTheCar).length;
+  return isPlain(steps) ? more : more + 1_000;
 }
 
-/** Whether all of the cars were built with a part, in all of its places. */
-export function isBuiltIn(index: PartIndex, part: string, cars: CarSet): boolean {
-  const places = placesOf(index, part);
-  return (
-    places.length > 0 &&
-    places.every((place) => {
-      const belongs = belongsAt(index, place, cars);
-      return belongs.length > 0 && belongs.every(({ belonging: it }) => it.what === "part" && it.part === part);
-    })
-  );
+/** A way with the smallest set that it needs; nothing where there is none. */
+function completed(index: PartIndex, part: string, way: Chain, found: Found): Way | undefined {
+  if (way.every((step) => step.with.length === 0)) return { steps: way, companions: [] };
+  const waysOf = new Map<string, readonly Chain[]>([[part, [way]], ...found.ways]);
+  const parts = [...waysOf.keys(), ...found.closed.keys()];
+  const asks = (chain: Chain, one: string): string[] =>
+    [...new Set(chain.flatMap((step) => step.with))].filter((it) => it !== one && !found.onTheCar.has(it));
+  const clashes = [...found.closed.keys()].map((one): [string, string] => [one, one]);
+  const set = smallestSet({
+    parts,
+    wanted: [part],
+    ways: (one) => (waysOf.get(one) ?? []).map((chain) => asks(chain, one)),
+    clashes: [...clashes, ...clashesAmong(index, waysOf, found.cars)],
+  });
+  if (!set) return undefined;
+  const has = new Set([...set, ...found.onTheCar]);
+  const chosen = (one: string): Chain =>
+    (waysOf.get(one) ?? []).find((chain) => asks(chain, one).every((it) => has.has(it))) ?? [];
+  const companions: Companion[] = [];
+  const todo = way.flatMap((step) => step.with.map((one) => ({ one, because: step })));
+  for (const { one, because } of todo) {
+    if (one === part || companions.some((it) => it.part === one)) continue;
+    const onTheCar = found.onTheCar.has(one);
+    const steps = onTheCar ? [] : chosen(one);
+    companions.push({ part: one, onTheCar, because, steps });
+    todo.push(...steps.flatMap((step) => step.with.map((it) => ({ one: it, because: step }))));
+  }
+  return { steps: way, companions };
+}
+
+/** One part rules out another where all that permits it holds only while the other is not on the car. */
+function clashesAmong(
+  { space }: PartIndex,
+  waysOf: ReadonlyMap<string, readonly Chain[]>,
+  cars: CarSet,
+): [string, string][] {
+  const { sets } = space;
+  const asked = [...waysOf.keys()].flatMap((part) => {
+    const trait = space.askedFitted(part);
+    return trait === undefined ? [] : [{ part, trait }];
+  });
+  if (asked.length === 0) return [];
+  const kind = sets.forget(cars, new Set([...space.traits.keys()].filter((trait) => space.isFitted(trait))));
+  return asked.flatMap(({ part: other, trait }) => {
+    const together = sets.and(kind, space.where(trait, [[1, 1]]));
+    return [...waysOf].flatMap(([part, ways]): [string, string][] => {
+      const steps = ways.flat();
+      if (part === other || steps.length === 0) return [];
+      return steps.every((step) => step.scope && !sets.meet(together, step.scope.cars)) ? [[part, other]] : [];
+    });
+  });
+}
+
+/** Pieces that need the same are one. */
+function merged({ space }: PartIndex, pieces: readonly WithCompanions[]): WithCompanions[] {
+  const found = new Map<string, WithCompanions>();
+  for (const piece of pieces) {
+    const key = JSON.stringify([
+      piece.ways.map((way) => [
+        way.steps.map(idOf),
+        way.companions.map((it) => [it.part, it.onTheCar, it.steps.map(idOf)]),
+      ]),
+      piece.closedBy.map(idOf),
+    ]);
+    const before = found.get(key);
+    found.set(key, before ? { ...before, cars: space.sets.or(before.cars, piece.cars) } : piece);
+  }
+  return [...found.values()].filter((piece) => piece.cars !== NONE);
+}
+
+function idOf({ record, index }: StandsIn): string {
+  return `${record} ${index}`;
 }

@@ -4,8 +4,9 @@
  */
 import type { Supersedes } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { isBuiltIn } from "./companions.ts";
+import { companionStanding } from "./companion-standing.ts";
 import { type PartIndex, whereHolds } from "./part-index.ts";
+import type { Reported } from "./reported.ts";
 
 export interface Current {
   readonly part: string;
@@ -51,15 +52,18 @@ export function askedFor(index: PartIndex, part: string, cars: CarSet): CarSet {
 export interface OrderedAlong {
   readonly part: string;
   readonly because: Supersedes;
-  /** Every one of the cars was built with it. */
+  /** Every one of the cars has it already. */
   readonly onTheCar: boolean;
 }
 
 /** What must be ordered along, each once, in the order of the rules. */
-export function orderedAlong(index: PartIndex, { steps, cars }: Current): OrderedAlong[] {
+export function orderedAlong(index: PartIndex, { steps, cars }: Current, on: Reported): OrderedAlong[] {
   const found = new Map<string, OrderedAlong>();
   for (const step of steps)
     for (const part of step.with)
-      if (!found.has(part)) found.set(part, { part, because: step, onTheCar: isBuiltIn(index, part, cars) });
+      if (!found.has(part)) {
+        const standings = companionStanding(index, part, cars, on);
+        found.set(part, { part, because: step, onTheCar: standings.every((it) => it.how === "on the car") });
+      }
   return [...found.values()];
 }

@@ -3,15 +3,24 @@
  *
  *   Where the plant fitted the part: *as built*.
  *   Elsewhere what the records say of it in place of what belongs there decides (`stands-for.ts`).
- *   A part reported in that place overrules: what is asked must be right in place of that part too, and the worse verdict counts.
- *   Where the inside of a unit is asked about and another unit is reported on the car, what belongs there came with that unit.
+ *   A part that was seen in that place overrules: what is asked must be right in place of that part too, and the worse verdict
+ *   counts. A part that may be there, or may have come with another one, makes a piece of its own: only a look tells.
+ *   A part on the car that nothing permits there makes doubtful what goes with the one that ought to be there.
+ *   A way is open where all that must go along can go on too (`companions.ts`). Where every shortest chain is closed, longer
+ *   ones are followed; where none is open, what closes them is the answer.
+ *   No statement permits a part for one hand on the other side, nor one for an empty place where it is not on record what
+ *   belongs.
  */
 import type { Built, Mixed, StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { type Belonging, belongsAt } from "./belongs.ts";
-import { blockedBy } from "./companions.ts";
-import { type PartIndex, placesOf } from "./part-index.ts";
-import { isPermitted, STANDS, type StandsFor, standsFor } from "./stands-for.ts";
+import { type Belonging, type Belongs, belongsAt, settledBy } from "./belongs.ts";
+import { oneOfEach } from "./companion-standing.ts";
+import { type Way, withCompanions } from "./companions.ts";
+import { broughtAlong } from "./inside.ts";
+import { isPermission, type PartIndex } from "./part-index.ts";
+import { isOtherHand } from "./places.ts";
+import type { Reported } from "./reported.ts";
+import { type Chain, isPermitted, isPlain, STANDS, sayRefusal, standsFor } from "./stands-for.ts";
 
 /** Worst first. */
 export const FITS = [...STANDS, "as built"] as const;
@@ -23,8 +32,10 @@ export interface Fit {
   readonly belonging: Belonging;
   /** Who says what belongs there. */
   readonly because: readonly (Built | Mixed)[];
-  /** Refusals; or ways to go, each a chain of statements. One way is enough. */
-  readonly ways: readonly (readonly StandsIn[])[];
+  /** The open ways, best first. One is enough. */
+  readonly ways: readonly Way[];
+  /** Where it may not be fitted: who refuses it, or what must go along; nobody where nothing is on record. */
+  readonly refusals: readonly StandsIn[];
 }
 
 export interface FitQuestion {
@@ -32,91 +43,163 @@ export interface FitQuestion {
   /** Left out for a part of which no record names a place. */
   readonly place: string | undefined;
   readonly cars: CarSet;
-  /** Parts reported on the car. */
-  readonly fitted: readonly string[];
+  readonly on: Reported;
 }
 
-/** Cars of a mixed stretch are in several pieces: there only the part on the car tells which one counts. */
-export function fitsAt(index: PartIndex, { part, place, cars, fitted }: FitQuestion): Fit[] {
-  const belongs =
+/** Cars are in several pieces where only a look at the part in the place tells which one counts. */
+export function fitsAt(index: PartIndex, question: FitQuestion): Fit[] {
+  const { part, place, cars, on } = question;
+  const seen = place === undefined ? [] : (on.at.get(place) ?? []);
+  const belongs: readonly Belongs[] =
     place === undefined
-      ? [{ belonging: { what: "nothing" } as const, cars, because: [] }]
-      : belongsAt(index, place, cars);
-  const asBuilt = belongs.flatMap(({ belonging, cars: here, because }): Fit[] => {
-    if (belonging.what === "part" && belonging.part === part)
-      return [{ verdict: "as built", cars: here, belonging, because, ways: [] }];
-    const other = belonging.what === "part" ? belonging.part : undefined;
-    return standsFor(index, part, other, here).map((stands) => ({ ...stands, belonging, because }));
-  });
-  const found = fitted.filter((it) => it !== part && place !== undefined && placesOf(index, it).includes(place));
-  const asFound = found.reduce((fits, it) => fits.flatMap((fit) => overruled(index, part, it, fit)), asBuilt);
-  const open = asFound.flatMap((fit) => withoutBlocked(index, fit, fitted));
-  return [...open, ...fromOtherUnits(index, { part, place, cars, fitted }, open)];
+      ? [{ belonging: { what: "nothing" }, cars, because: [] }]
+      : settledBy(index.space, belongsAt(index, place, cars), seen);
+  const certain = belongs
+    .flatMap((it) => fitsWhere(index, question, it, seen))
+    .flatMap((fit) => [fit, ...whereMisfit(part, fit, on)]);
+  if (place === undefined) return certain;
+  const perhaps = (on.perhapsAt.get(place) ?? []).filter((it) => it !== part && !seen.includes(it));
+  const possible = perhaps.flatMap((other) =>
+    belongs.flatMap((it) => (isPart(it.belonging, other) ? [] : fitsWhere(index, question, it, [...seen, other]))),
+  );
+  const inside = broughtAlong(index, place, on).flatMap(({ belonging, because, isMisfit }) =>
+    belongs
+      .filter((it) => !isPart(it.belonging, nameOf(belonging)))
+      .flatMap((it) => fitsWhere(index, question, { ...it, belonging, because }, []))
+      // From a unit that ought not to be there follows doubt, never a permission.
+      .filter((fit) => !(isMisfit && mayBeFitted(fit.verdict))),
+  );
+  return distinct(index, [...certain, ...[...possible, ...inside].filter((fit) => isAnother(index, fit, certain))]);
 }
 
-/** What a fit would be if the inside of a reported unit came with that unit; only where it would be another answer. */
-function fromOtherUnits(index: PartIndex, { part, place, fitted }: FitQuestion, fits: readonly Fit[]): Fit[] {
-  const component = place === undefined ? undefined : index.catalog.places.get(place);
-  if (place === undefined || component === undefined) return [];
-  const units = fitted.filter((unit) => {
-    const places = placesOf(index, unit);
-    return unit !== part && !places.includes(place) && places.some((it) => index.catalog.places.get(it) === component);
-  });
-  return units.flatMap((unit) => {
-    const left = index.space.any((index.builtWith.get(unit) ?? []).map((it) => it.scope.cars));
-    const inside = belongsAt(index, place, index.space.sets.and(left, index.catalog.buildable));
-    return inside.flatMap(({ belonging, because }) =>
-      fits.flatMap((fit): Fit[] => {
-        if (belonging.what !== "part" || same(belonging, fit.belonging)) return [];
-        const would: Fit[] =
-          belonging.part === part
-            ? [{ verdict: "as built", cars: fit.cars, belonging, because, ways: [] }]
-            : standsFor(index, part, belonging.part, fit.cars).map((it) => ({ ...it, belonging, because }));
-        return would.filter((it) => mayBeFitted(it.verdict) !== mayBeFitted(fit.verdict));
-      }),
-    );
-  });
+/** Pieces that say the same of the same are one. */
+function distinct({ space }: PartIndex, fits: readonly Fit[]): Fit[] {
+  const found = new Map<string, Fit>();
+  for (const fit of fits) {
+    const key = JSON.stringify([
+      fit.verdict,
+      fit.belonging,
+      toBuy(fit),
+      fit.ways.map((way) => way.steps.map(idOf)),
+      fit.because.map(idOf),
+      fit.refusals.map(idOf),
+    ]);
+    const before = found.get(key);
+    found.set(key, before ? { ...before, cars: space.sets.or(before.cars, fit.cars) } : fit);
+  }
+  return [...found.values()];
 }
 
-function same(one: Belonging, other: Belonging): boolean {
-  return one.what === "part" && other.what === "part" ? one.part === other.part : one.what === other.what;
+function idOf({ record, type, index }: Built | Mixed | StandsIn): string {
+  return `${record} ${type} ${index}`;
+}
+
+function nameOf(belonging: Belonging): string | undefined {
+  return belonging.what === "part" ? belonging.part : undefined;
+}
+
+function isPart(belonging: Belonging, part: string | undefined): boolean {
+  return belonging.what === "part" && belonging.part === part;
 }
 
 export function mayBeFitted(verdict: FitVerdict): boolean {
   return verdict === "as built" || isPermitted(verdict);
 }
 
-/** What is left of a fit where another part is reported in the place. */
-function overruled(index: PartIndex, part: string, found: string, fit: Fit): Fit[] {
-  return standsFor(index, part, found, fit.cars).map((stands) => {
-    const isWorse = FITS.indexOf(stands.verdict) <= FITS.indexOf(fit.verdict);
-    const belonging: Belonging = { what: "part", part: found };
-    return { ...fit, belonging, cars: stands.cars, ...(isWorse ? pick(stands) : {}) };
+/** Where a part on the car is a misfit, what goes with the part that ought to be there is not on record. */
+function whereMisfit(part: string, fit: Fit, { doubtful }: Reported): Fit[] {
+  if (!mayBeFitted(fit.verdict)) return [];
+  const parts = [part, ...(fit.ways[0]?.companions ?? []).map((it) => it.part)];
+  const [misfit] = parts.flatMap((it) => doubtful.get(it) ?? []);
+  return misfit ? [{ ...fit, verdict: "not on record", ways: [], refusals: misfit.by }] : [];
+}
+
+/** What has to be bought for a fit besides the part, in the order in which it is asked for. */
+export function toBuy({ ways: [best] }: Fit): string[] {
+  return (best?.companions ?? []).filter((it) => !it.onTheCar).map((it) => it.part);
+}
+
+/** Whether a fit that is only possible would be another answer for some of its cars than the certain ones. */
+function isAnother({ space }: PartIndex, possible: Fit, certain: readonly Fit[]): boolean {
+  return certain.some((fit) => {
+    if (!space.sets.meet(fit.cars, possible.cars)) return false;
+    if (mayBeFitted(fit.verdict) !== mayBeFitted(possible.verdict)) return true;
+    // That the part asked for may be there already takes nothing from what is permitted.
+    if (possible.verdict === "as built") return false;
+    return mayBeFitted(fit.verdict) && `${toBuy(fit)}` !== `${toBuy(possible)}`;
   });
 }
 
-function pick({ verdict, ways }: StandsFor): Pick<Fit, "verdict" | "ways"> {
-  return { verdict, ways };
+/** What is said before companions are looked at. */
+interface Said {
+  readonly verdict: FitVerdict;
+  readonly cars: CarSet;
+  readonly ways: readonly Chain[];
+  readonly refusals: readonly StandsIn[];
 }
 
-/** A way is closed where a part that must go along is refused on these cars; a car with no way left has the refusals. */
-function withoutBlocked(index: PartIndex, fit: Fit, fitted: readonly string[]): Fit[] {
-  if (!isPermitted(fit.verdict)) return [fit];
-  const { sets } = index.space;
-  const done: Fit[] = [];
-  let left = fit.cars;
-  const refusals: StandsIn[] = [];
-  for (const way of fit.ways) {
-    if (left === NONE) break;
-    const blocked = blockedBy(index, way, left, fitted);
-    refusals.push(...blocked.because);
-    const open = sets.minus(left, blocked.cars);
-    if (open !== NONE) done.push({ ...fit, cars: open, ways: open === fit.cars ? fit.ways : [way] });
-    left = sets.and(left, blocked.cars);
-  }
-  if (left === NONE) return done;
-  const verdict = refusals.every((it) => it.verdict === "does-not-go-on")
-    ? "does not go on"
-    : "goes on but must not be used";
-  return [...done, { ...fit, verdict, cars: left, ways: refusals.map((it) => [it]) }];
+/** The fits where one thing belongs and, perhaps, other parts were seen. */
+function fitsWhere(
+  index: PartIndex,
+  question: FitQuestion,
+  where: Belongs,
+  seen: readonly string[],
+  longerThan = 0,
+): Fit[] {
+  const { part, on } = question;
+  const others = seen.filter((it) => it !== part && !isPart(where.belonging, it));
+  const [other] = others;
+  const belonging: Belonging = other === undefined ? where.belonging : { what: "part", part: other };
+  const base = { belonging, because: where.because, ways: [], refusals: [] };
+  const asBelongs = saidOf(index, question, where.belonging, where.cars, longerThan);
+  const asSeen = others.reduce((all, it) => all.flatMap((said) => inPlaceOf(index, part, it, said)), asBelongs);
+  return asSeen.flatMap((said): Fit[] => {
+    if (!isPermitted(said.verdict))
+      return [{ ...base, verdict: said.verdict, cars: said.cars, refusals: said.refusals }];
+    return withCompanions(index, part, said.ways, said.cars, on).flatMap(({ cars, ways, closedBy }): Fit[] => {
+      if (ways.length > 0) {
+        const verdict = ways.some((way) => isPlain(way.steps)) ? "yes" : "yes, on conditions";
+        return [{ ...base, verdict, cars, ways }];
+      }
+      const closed: Fit = { ...base, ...closedVerdict(closedBy), cars };
+      const length = Math.min(...said.ways.map((way) => way.length));
+      // Only a chain may be gone around: what is said of two parts by name decides.
+      if (length < 2 || others.length > 0) return [closed];
+      const longer = fitsWhere(index, question, { ...where, cars }, seen, length);
+      return longer.map((fit) => (fit.verdict === "not on record" ? { ...closed, cars: fit.cars } : fit));
+    });
+  });
+}
+
+function closedVerdict(by: readonly StandsIn[]): { verdict: FitVerdict; refusals: readonly StandsIn[] } {
+  const refusals = by.filter((it) => !isPermission(it));
+  return { verdict: refusals.length > 0 ? sayRefusal(refusals) : "not on record", refusals: by };
+}
+
+function saidOf(
+  index: PartIndex,
+  { part, place }: FitQuestion,
+  belonging: Belonging,
+  cars: CarSet,
+  longerThan: number,
+): Said[] {
+  if (cars === NONE) return [];
+  if (isPart(belonging, part)) return [{ verdict: "as built", cars, ways: [], refusals: [] }];
+  const said = standsFor(index, part, nameOf(belonging), cars, longerThan);
+  const isSure = place === undefined || (belonging.what !== "not on record" && !isOtherHand(index, part, place));
+  if (isSure) return said;
+  return said.map((it) => (isPermitted(it.verdict) ? { ...it, verdict: "not on record", ways: [] } : it));
+}
+
+/** The same where another part was seen in the place: of both verdicts the worse one, of permissions all that both ask for. */
+function inPlaceOf(index: PartIndex, part: string, seen: string, said: Said): Said[] {
+  return standsFor(index, part, seen, said.cars).map((it): Said => {
+    const [worse, better] = FITS.indexOf(it.verdict) <= FITS.indexOf(said.verdict) ? [it, said] : [said, it];
+    if (!mayBeFitted(worse.verdict)) {
+      const refusals = worse.verdict === better.verdict ? [...said.refusals, ...it.refusals] : worse.refusals;
+      return { ...worse, cars: it.cars, refusals };
+    }
+    const asked = [said.ways, it.ways].filter((ways) => ways.length > 0);
+    return { ...worse, cars: it.cars, ways: oneOfEach(asked) };
+  });
 }

@@ -55,25 +55,9 @@ export function whereHolds(index: PartIndex, { scope, record }: StandsIn | Super
   return ended === undefined ? within : sets.minus(within, ended);
 }
 
-/** The places where a part was built in, and those of the parts that it is said to stand in for. */
-export function placesOf(index: PartIndex, part: string): string[] {
-  const others = (index.standInsOf.get(part) ?? []).flatMap((it) => (it.for === undefined ? [] : [it.for]));
-  return [...new Set([part, ...others].flatMap((one) => builtPlaces(index, one)))];
-}
-
-/** The same; a part of which no record names a place is asked about without one. */
-export function placesToAsk(index: PartIndex, part: string): (string | undefined)[] {
-  const places = placesOf(index, part);
-  return places.length > 0 ? places : [undefined];
-}
-
 /** Whether a statement permits; every other one refuses. */
 export function isPermission({ verdict }: StandsIn): boolean {
   return verdict === "yes" || verdict === "on-conditions";
-}
-
-function builtPlaces({ builtWith }: PartIndex, part: string): string[] {
-  return [...new Set((builtWith.get(part) ?? []).map((it) => it.place))];
 }
 
 function add<T>(map: Map<string, T[]>, key: string, item: T): void {

@@ -21,6 +21,8 @@ export interface Fact {
   readonly source: FactSource;
   /** As the person gave it: "my=1973". */
   readonly text: string;
+  /** The part on the car that it tells of, where somebody named one. */
+  readonly part?: string;
 }
 
 /** A fact that is not understood, or that no car can have. */

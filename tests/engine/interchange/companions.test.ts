@@ -1,60 +1,108 @@
 import { describe, expect, test } from "vitest";
-import { blockedBy, companionsOf } from "../../../src/engine/interchange/companions.ts";
+import { withCompanions } from "../../../src/engine/interchange/companions.ts";
 import { openPartIndex } from "../../../src/engine/interchange/part-index.ts";
-import type { StandsIn } from "../../../src/engine/records/statement.ts";
-import { NONE } from "../../../src/engine/scope/diagram.ts";
+import { seeParts } from "../../../src/engine/interchange/see-parts.ts";
 import { openSets } from "../../helpers/sets-folder.ts";
 
 const BUILT = [
-  "place: pump, part: A-1, scope: line=B; my=1957",
+  "place: pump, part: A-1, scope: line=B",
   "place: pump gasket, part: B-1, scope: line=B",
   "place: lift arms, part: C-1, scope: line=B; my<=1958",
   "place: lift arms, part: C-2, scope: line=B; my>=1959",
 ];
 const SET = "part: A-2, for: A-1, verdict: on-conditions, with: [B-2, C-2]";
 
-/** The set, and what else is said of its parts. */
-function open(...more: readonly string[]) {
-  const { catalog, badgers } = openSets(BUILT, [SET, ...more]);
+/** What the set needs on all Badgers, or those of some years, with what else is said of its parts. */
+function needs(more: readonly string[], { years, fitted = [] }: { years?: [number, number]; fitted?: string[] } = {}) {
+  const { catalog, badgers } = openSets(BUILT, [SET, ...more], "", fitted);
+  const { space } = catalog;
   const index = openPartIndex(catalog);
-  const [way] = index.standInsOf.get("A-2") as [StandsIn];
-  return { index, badgers, way: [way], space: catalog.space };
+  const cars = years ? space.sets.and(badgers, space.where(space.role("year") as number, [years])) : badgers;
+  const ways = (index.standInsOf.get("A-2") ?? []).filter((it) => it.for === "A-1").map((it) => [it]);
+  const found = withCompanions(index, "A-2", ways, cars, seeParts(index, cars, fitted));
+  const year = space.role("year") as number;
+  return found
+    .map((piece) => ({
+      years: space.sets.valuesOf(piece.cars, year).flat().join("-"),
+      ways: piece.ways.map((way) => way.companions.map((it) => (it.onTheCar ? `(${it.part})` : it.part)).join(" ")),
+      closedBy: piece.closedBy.map((it) => it.why ?? it.part),
+    }))
+    .sort((a, b) => a.years.localeCompare(b.years));
 }
 
-describe("companions", () => {
-  test("those of companions too, each once; one that all these cars were built with is marked", () => {
-    const { index, badgers, way, space } = open(
-      "part: B-2, for: B-1, verdict: on-conditions, with: [A-2, C-1], do: Scrape it.",
-    );
-    const late = space.sets.and(badgers, space.where(space.role("year") as number, [[1959, 1960]]));
-    const found = companionsOf(index, way, late).map((it) => [it.part, it.onTheCar, it.do.map((one) => one.do)]);
-    expect(found).toEqual([
-      ["B-2", false, ["Scrape it."]],
-      ["C-2", true, []],
-      ["C-1", false, []],
+describe("what must go along", () => {
+  test("cars that need different sets are told apart, and what a car has is marked", () => {
+    expect(needs([])).toEqual([
+      { years: "1957-1958", ways: ["B-2 C-2"], closedBy: [] },
+      { years: "1959-1960", ways: ["B-2 (C-2)"], closedBy: [] },
     ]);
-    expect(companionsOf(index, way, badgers).find((it) => it.part === "C-2")?.onTheCar).toBe(false);
   });
 
+  test("companions of companions, each once", () => {
+    const found = needs(["part: B-2, for: B-1, verdict: on-conditions, with: [A-2, D-1], do: Scrape it."], {
+      years: [1959, 1960],
+    });
+    expect(found.map((it) => it.ways)).toEqual([["B-2 (C-2) D-1"]]);
+  });
+
+  test("of two ways the one with fewer parts comes first; a plain one before all", () => {
+    const years = { years: [1957, 1958] as [number, number] };
+    const short = "part: A-2, for: A-1, verdict: on-conditions, with: [D-1]";
+    expect(needs([short], years).map((it) => it.ways)).toEqual([["D-1", "B-2 C-2"]]);
+    const plain = 'part: A-2, for: A-1, verdict: "yes", with: [B-2, C-2, D-1]';
+    expect(needs([short, plain], years).map((it) => it.ways)).toEqual([["B-2 C-2 D-1", "D-1", "B-2 C-2"]]);
+  });
+
+  test("a companion with two ways takes the smaller one", () => {
+    const found = needs(
+      [
+        "part: B-2, for: B-1, verdict: on-conditions, with: [D-1, E-1]",
+        "part: B-2, for: B-1, verdict: on-conditions, with: [C-2]",
+      ],
+      { years: [1957, 1958] },
+    );
+    expect(found.map((it) => it.ways)).toEqual([["B-2 C-2"]]);
+  });
+});
+
+describe("what closes a way", () => {
   test("that a companion is refused by itself is no objection", () => {
-    const { index, badgers, way } = open("part: B-2, for: B-1, verdict: must-not-be-used, why: It leaks by itself.");
-    expect(blockedBy(index, way, badgers, []).cars).toBe(NONE);
+    const found = needs(["part: B-2, for: B-1, verdict: must-not-be-used, why: It leaks by itself."]);
+    expect(found.flatMap((it) => it.ways)).toEqual(["B-2 C-2", "B-2 (C-2)"]);
   });
 
   test("that it is refused for certain cars closes the way for these, unless it is on the car", () => {
-    const { index, badgers, way, space } = open(
-      "part: B-2, for: B-1, verdict: does-not-go-on, why: No room., scope: line=B; my=1958",
-    );
-    const blocked = blockedBy(index, way, badgers, []);
-    expect(blocked.cars).toBe(space.sets.and(badgers, space.where(space.role("year") as number, [[1958, 1958]])));
-    expect(blocked.because.map((it) => it.why)).toEqual(["No room."]);
-    expect(blockedBy(index, way, badgers, ["B-2"]).cars).toBe(NONE);
+    const refused = ["part: B-2, for: B-1, verdict: does-not-go-on, why: No room., scope: line=B; my=1958"];
+    expect(needs(refused).filter((it) => it.ways.length === 0)).toEqual([
+      { years: "1958-1958", ways: [], closedBy: ["No room."] },
+    ]);
+    expect(needs(refused, { fitted: ["B-2"] }).filter((it) => it.ways.length === 0)).toEqual([]);
   });
 
   test("a refusal in place of a part that does not belong there closes nothing", () => {
-    const { index, badgers, way } = open(
-      "part: C-2, for: C-1, verdict: does-not-go-on, why: Too wide., scope: line=B; my>=1959",
-    );
-    expect(blockedBy(index, way, badgers, []).cars).toBe(NONE);
+    const found = needs(["part: C-2, for: C-1, verdict: does-not-go-on, why: Too wide., scope: line=B; my>=1959"]);
+    expect(found.every((it) => it.ways.length > 0)).toBe(true);
+  });
+
+  test("a companion in whose place another part was seen needs a permission", () => {
+    const years = { years: [1957, 1958] as [number, number], fitted: ["B-3"] };
+    const seen = (verdict: string) => [
+      'part: B-3, for: B-1, verdict: "yes"',
+      'part: B-2, for: B-1, verdict: "yes"',
+      `part: B-2, for: B-3, verdict: ${verdict}`,
+    ];
+    const silent = seen('"yes"').slice(0, 2);
+    expect(needs(silent, years)).toEqual([{ years: "1957-1958", ways: [], closedBy: ["A-2"] }]);
+    expect(needs(seen('"yes"'), years).map((it) => it.ways)).toEqual([["B-2 C-2"]]);
+    expect(needs(seen("must-not-be-used, why: Both leak."), years)).toEqual([
+      { years: "1957-1958", ways: [], closedBy: ["Both leak."] },
+    ]);
+  });
+
+  test("a part that may only be there without another", () => {
+    const found = needs(["part: B-2, for: B-1, verdict: on-conditions, with: [C-2], scope: fitted!=C-2"], {
+      years: [1957, 1958],
+    });
+    expect(found).toEqual([{ years: "1957-1958", ways: [], closedBy: ["A-2"] }]);
   });
 });

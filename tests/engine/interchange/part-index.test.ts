@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { openPartIndex, placesOf, whereHolds } from "../../../src/engine/interchange/part-index.ts";
+import { openPartIndex, whereHolds } from "../../../src/engine/interchange/part-index.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 const { catalog } = tinyKnowledge();
@@ -10,11 +10,6 @@ test("statements by part and place", () => {
   expect(index.builtWith.get("HT-102")?.map((it) => it.type)).toEqual(["built", "mixed"]);
   expect(index.standInsOf.get("HT-102")?.map((it) => it.for)).toEqual(["HT-101", undefined]);
   expect(index.ordersOf.get("HT-101")?.map((it) => it.new)).toEqual(["HT-102"]);
-});
-
-test("the places of a part", () => {
-  expect(placesOf(index, "HT-101")).toEqual(["pump"]);
-  expect(placesOf(index, "HT-290")).toEqual([]);
 });
 
 test("a statement holds within its scope; one without a scope for all of the cars", () => {

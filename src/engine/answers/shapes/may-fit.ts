@@ -50,6 +50,9 @@ export const mayFitAnswer = z
     order: z
       .array(z.string())
       .describe("The part and what must be ordered with it, where it is decided that it may be fitted."),
+    misfits: z
+      .array(z.strictObject({ part: z.string(), name: z.string(), because: z.array(reason) }))
+      .describe("Parts reported on the car that no record permits there, with what refuses them."),
     words: z.string().describe("The verdict in a sentence."),
     otherwise: z.array(z.strictObject({ record: z.string(), text: z.string() })).describe("What happens otherwise."),
     cautions: z.array(z.strictObject({ title: z.string(), text: z.string(), source: z.string() })),

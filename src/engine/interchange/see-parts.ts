@@ -1,0 +1,115 @@
+/**
+ * From the parts that somebody saw on a car to what is where.
+ *
+ *   A part that the plant fitted to all of these cars is where the plant put it. Any other one is in a place where it may be
+ *   fitted; in one where nothing permits it only if there is no better one. With several such places it may be in each of them.
+ *   A part that only goes on along with others was fitted along with them, if it was done right: they may be there as well. A part
+ *   that may not go on by itself may have come along with another, which then may be there.
+ *   A part that nothing permits in any of its places is a misfit. What goes on only along with the part that ought to be there is
+ *   doubtful until that is put right.
+ */
+import type { StandsIn } from "../records/statement.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
+import { belongsAt } from "./belongs.ts";
+import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
+import { builtPlaces, sitsAt } from "./places.ts";
+import { type Misfit, NOTHING_REPORTED, type Reported } from "./reported.ts";
+import { isPermitted, standsFor } from "./stands-for.ts";
+
+export function seeParts(index: PartIndex, cars: CarSet, fitted: readonly string[]): Reported {
+  if (fitted.length === 0) return NOTHING_REPORTED;
+  const parts = new Set(fitted);
+  const at = new Map<string, string[]>();
+  const perhapsAt = new Map<string, string[]>();
+  const misfits: Misfit[] = [];
+  for (const part of parts) {
+    const permitted = wherePermitted(index, part, cars);
+    const places = permitted.length > 0 ? permitted : sitsAt(index, part);
+    for (const place of places) note(places.length === 1 ? at : perhapsAt, place, part);
+    if (permitted.length === 0 && places.length > 0) misfits.push({ part, by: refusalsOf(index, part, cars) });
+  }
+  const others = [...parts].flatMap((part) => (isBuiltIn(index, part, cars) ? [] : comesWith(index, part, cars)));
+  for (const part of new Set(others))
+    if (!parts.has(part)) for (const place of sitsAt(index, part)) note(perhapsAt, place, part);
+  return { parts, at, perhapsAt, misfits, doubtful: new Map(misfits.flatMap((it) => doubtfulWith(index, it, cars))) };
+}
+
+function note(map: Map<string, string[]>, place: string, part: string): void {
+  const before = map.get(place) ?? [];
+  if (!before.includes(part)) map.set(place, [...before, part]);
+}
+
+function isBuiltIn({ space, builtWith }: PartIndex, part: string, cars: CarSet): boolean {
+  return space.sets.within(cars, space.any((builtWith.get(part) ?? []).map((it) => it.scope.cars)));
+}
+
+function wherePermitted(index: PartIndex, part: string, cars: CarSet): readonly string[] {
+  const own = builtPlaces(index, part).filter((place) =>
+    belongsAt(index, place, cars).some(({ belonging }) => belonging.what === "part" && belonging.part === part),
+  );
+  if (own.length > 0 && isBuiltIn(index, part, cars)) return own;
+  return sitsAt(index, part).filter((place) => own.includes(place) || isPermittedAt(index, part, place, cars));
+}
+
+/** Who refuses a part in place of what belongs in its places. */
+function refusalsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] {
+  const found = belongingIn(index, part, cars).flatMap(({ other, cars: here }) =>
+    standsFor(index, part, other, here).flatMap((it) => it.refusals),
+  );
+  return [...new Set(found)];
+}
+
+function belongingIn(index: PartIndex, part: string, cars: CarSet): { other: string; cars: CarSet }[] {
+  return sitsAt(index, part).flatMap((place) =>
+    belongsAt(index, place, cars).flatMap(({ belonging, cars: here }) =>
+      belonging.what === "part" && belonging.part !== part ? [{ other: belonging.part, cars: here }] : [],
+    ),
+  );
+}
+
+/** The parts that some statement permits only along with what belongs where the misfit is. */
+function doubtfulWith(index: PartIndex, misfit: Misfit, cars: CarSet): [string, Misfit][] {
+  const displaced = new Set(belongingIn(index, misfit.part, cars).map((it) => it.other));
+  return [...index.standInsOf.values()]
+    .flat()
+    .flatMap((it): [string, Misfit][] =>
+      isPermission(it) && it.with.some((one) => displaced.has(one)) ? [[it.part, misfit]] : [],
+    );
+}
+
+function isPermittedAt(index: PartIndex, part: string, place: string, cars: CarSet): boolean {
+  return belongsAt(index, place, cars).some(
+    ({ belonging, cars: here }) =>
+      belonging.what !== "not on record" &&
+      standsFor(index, part, belonging.what === "part" ? belonging.part : undefined, here).some((it) =>
+        isPermitted(it.verdict),
+      ),
+  );
+}
+
+/** The parts that may be on the car because this one is. */
+function comesWith(index: PartIndex, part: string, cars: CarSet): string[] {
+  const found: string[] = [];
+  const todo = [part];
+  for (const one of todo)
+    for (const other of asksFor(index, one, cars)) {
+      if (other === part || found.includes(other)) continue;
+      found.push(other);
+      todo.push(other);
+    }
+  if (sitsAt(index, part).some((place) => isPermittedAt(index, part, place, cars))) return found;
+  return [...found, ...askedBy(index, part, cars)];
+}
+
+function asksFor(index: PartIndex, part: string, cars: CarSet): string[] {
+  return (index.standInsOf.get(part) ?? [])
+    .filter((it) => isPermission(it) && whereHolds(index, it, cars) !== NONE)
+    .flatMap((it) => it.with);
+}
+
+function askedBy(index: PartIndex, part: string, cars: CarSet): string[] {
+  return [...index.standInsOf.values()]
+    .flat()
+    .filter((it) => it.with.includes(part) && isPermission(it) && whereHolds(index, it, cars) !== NONE)
+    .map((it) => it.part);
+}
