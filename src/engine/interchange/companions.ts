@@ -3,7 +3,7 @@
  * another thing out; of all such sets the smallest is named. Cars that need different sets are told apart.
  */
 import type { StandsIn } from "../records/statement.ts";
-import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { CarSet } from "../scope/diagram.ts";
 import { companionStanding } from "./companion-standing.ts";
 import type { PartIndex } from "./part-index.ts";
 import type { Reported } from "./reported.ts";
@@ -32,10 +32,11 @@ export interface WithCompanions {
   readonly ways: readonly Way[];
   /** Where no way is open: who closes them. */
   readonly closedBy: readonly StandsIn[];
+  readonly found: Found;
 }
 
-/** How all parts that may have to go along stand on some cars. */
-interface Found {
+/** How parts that may have to go along stand on some cars. */
+export interface Found {
   readonly cars: CarSet;
   readonly onTheCar: ReadonlySet<string>;
   /** The ways of the others, in the order in which they are asked for. */
@@ -44,31 +45,33 @@ interface Found {
   readonly closed: ReadonlyMap<string, readonly StandsIn[]>;
 }
 
-/** Cars are in several pieces where it is not known what is on the car. */
+/** Of a car nothing is taken for granted at first. */
+export function nothingFound(cars: CarSet): Found {
+  return { cars, onTheCar: new Set(), ways: new Map(), closed: new Map() };
+}
+
+/** Cars are in several pieces where it is not known what is on the car; what was found already stays so. */
 export function withCompanions(
   index: PartIndex,
   part: string,
   ways: readonly Chain[],
-  cars: CarSet,
+  before: Found,
   on: Reported,
 ): WithCompanions[] {
-  const pieces = findAll(index, part, ways, cars, on).map((found) => openWays(index, part, ways, found));
+  const pieces = findAll(index, part, ways, before, on).map((found) => openWays(index, part, ways, found));
   return merged(index, pieces);
 }
 
 /** Follows everything that is asked for; the cars are cut wherever a part stands differently. */
-function findAll(index: PartIndex, part: string, ways: readonly Chain[], cars: CarSet, on: Reported): Found[] {
+function findAll(index: PartIndex, part: string, ways: readonly Chain[], before: Found, on: Reported): Found[] {
   const done: Found[] = [];
   const asked = (chains: readonly Chain[]): string[] => chains.flat().flatMap((step) => step.with);
-  const open: { found: Found; todo: readonly string[] }[] = [
-    { found: { cars, onTheCar: new Set(), ways: new Map(), closed: new Map() }, todo: asked(ways) },
-  ];
+  const open: { found: Found; todo: readonly string[] }[] = [{ found: before, todo: asked(ways) }];
   for (let next = open.pop(); next; next = open.pop()) {
     const { found, todo } = next;
     const [one, ...rest] = todo;
     if (one === undefined) done.push(found);
-    else if (one === part || found.onTheCar.has(one) || found.ways.has(one) || found.closed.has(one))
-      open.push({ found, todo: rest });
+    else if (one === part || isKnown(found, one)) open.push({ found, todo: rest });
     else
       for (const standing of companionStanding(index, one, found.cars, on)) {
         const here = { ...found, cars: standing.cars };
@@ -86,12 +89,16 @@ function findAll(index: PartIndex, part: string, ways: readonly Chain[], cars: C
   return done;
 }
 
+function isKnown({ onTheCar, ways, closed }: Found, part: string): boolean {
+  return onTheCar.has(part) || ways.has(part) || closed.has(part);
+}
+
 function openWays(index: PartIndex, part: string, ways: readonly Chain[], found: Found): WithCompanions {
   const { cars, closed } = found;
   const open = ways.flatMap((way) => completed(index, part, way, found) ?? []);
-  if (open.length > 0) return { cars, ways: open.sort((a, b) => effort(a) - effort(b)), closedBy: [] };
+  if (open.length > 0) return { cars, ways: open.sort((a, b) => effort(a) - effort(b)), closedBy: [], found };
   const refusals = [...new Set([...closed.values()].flat())];
-  return { cars, ways: [], closedBy: refusals.length > 0 ? refusals : [...new Set(ways.flat())] };
+  return { cars, found, ways: [], closedBy: refusals.length > 0 ? refusals : [...new Set(ways.flat())] };
 }
 
 /** Plain ways first, then by what has to be bought. */
@@ -153,21 +160,21 @@ function clashesAmong(
   });
 }
 
-/** Pieces that need the same are one. */
+/** Pieces that need the same are one; closed ones stay apart, for they may be asked again. */
 function merged({ space }: PartIndex, pieces: readonly WithCompanions[]): WithCompanions[] {
-  const found = new Map<string, WithCompanions>();
+  const open = new Map<string, WithCompanions>();
   for (const piece of pieces) {
-    const key = JSON.stringify([
-      piece.ways.map((way) => [
-        way.steps.map(idOf),
-        way.companions.map((it) => [it.part, it.onTheCar, it.steps.map(idOf)]),
+    if (piece.ways.length === 0) continue;
+    const key = JSON.stringify(
+      piece.ways.map(({ steps, companions }) => [
+        steps.map(idOf),
+        companions.map((it) => [it.part, it.onTheCar, it.steps.map(idOf)]),
       ]),
-      piece.closedBy.map(idOf),
-    ]);
-    const before = found.get(key);
-    found.set(key, before ? { ...before, cars: space.sets.or(before.cars, piece.cars) } : piece);
+    );
+    const before = open.get(key);
+    open.set(key, before ? { ...before, cars: space.sets.or(before.cars, piece.cars) } : piece);
   }
-  return [...found.values()].filter((piece) => piece.cars !== NONE);
+  return [...open.values(), ...pieces.filter((piece) => piece.ways.length === 0)];
 }
 
 function idOf({ record, index }: StandsIn): string {

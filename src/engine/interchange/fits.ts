@@ -15,7 +15,7 @@ import type { Built, Mixed, StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { type Belonging, type Belongs, belongsAt, settledBy } from "./belongs.ts";
 import { oneOfEach } from "./companion-standing.ts";
-import { type Way, withCompanions } from "./companions.ts";
+import { type Found, nothingFound, type Way, withCompanions } from "./companions.ts";
 import { broughtAlong } from "./inside.ts";
 import { isPermission, type PartIndex } from "./part-index.ts";
 import { isOtherHand } from "./places.ts";
@@ -139,35 +139,48 @@ interface Said {
 }
 
 /** The fits where one thing belongs and, perhaps, other parts were seen. */
-function fitsWhere(
-  index: PartIndex,
-  question: FitQuestion,
-  where: Belongs,
-  seen: readonly string[],
-  longerThan = 0,
-): Fit[] {
-  const { part, on } = question;
+function fitsWhere(index: PartIndex, question: FitQuestion, where: Belongs, seen: readonly string[]): Fit[] {
+  const { part } = question;
   const others = seen.filter((it) => it !== part && !isPart(where.belonging, it));
   const [other] = others;
   const belonging: Belonging = other === undefined ? where.belonging : { what: "part", part: other };
-  const base = { belonging, because: where.because, ways: [], refusals: [] };
-  const asBelongs = saidOf(index, question, where.belonging, where.cars, longerThan);
+  const asBelongs = saidOf(index, question, where.belonging, where.cars);
   const asSeen = others.reduce((all, it) => all.flatMap((said) => inPlaceOf(index, part, it, said)), asBelongs);
-  return asSeen.flatMap((said): Fit[] => {
-    if (!isPermitted(said.verdict))
-      return [{ ...base, verdict: said.verdict, cars: said.cars, refusals: said.refusals }];
-    return withCompanions(index, part, said.ways, said.cars, on).flatMap(({ cars, ways, closedBy }): Fit[] => {
-      if (ways.length > 0) {
-        const verdict = ways.some((way) => isPlain(way.steps)) ? "yes" : "yes, on conditions";
-        return [{ ...base, verdict, cars, ways }];
-      }
-      const closed: Fit = { ...base, ...closedVerdict(closedBy), cars };
-      const length = Math.min(...said.ways.map((way) => way.length));
-      // Only a chain may be gone around: what is said of two parts by name decides.
-      if (length < 2 || others.length > 0) return [closed];
-      const longer = fitsWhere(index, question, { ...where, cars }, seen, length);
-      return longer.map((fit) => (fit.verdict === "not on record" ? { ...closed, cars: fit.cars } : fit));
-    });
+  // What is said of two parts by name decides: only a chain may be gone around.
+  const around = others.length > 0 ? undefined : where.belonging;
+  return asSeen
+    .flatMap((said): Answer[] =>
+      isPermitted(said.verdict)
+        ? completed(index, question, said.ways, nothingFound(said.cars), around)
+        : [{ verdict: said.verdict, cars: said.cars, ways: [], refusals: said.refusals }],
+    )
+    .map((answer) => ({ ...answer, belonging, because: where.because }));
+}
+
+type Answer = Pick<Fit, "verdict" | "cars" | "ways" | "refusals">;
+
+/** Permitted ways with all that must go along; where all are closed, longer ones around what `around` says belongs there. */
+function completed(
+  index: PartIndex,
+  question: FitQuestion,
+  ways: readonly Chain[],
+  before: Found,
+  around: Belonging | undefined,
+): Answer[] {
+  return withCompanions(index, question.part, ways, before, question.on).flatMap((piece): Answer[] => {
+    const { cars, found } = piece;
+    if (piece.ways.length > 0) {
+      const verdict = piece.ways.some((way) => isPlain(way.steps)) ? "yes" : "yes, on conditions";
+      return [{ verdict, cars, ways: piece.ways, refusals: [] }];
+    }
+    const closed = { ...closedVerdict(piece.closedBy), cars, ways: [] };
+    const length = Math.min(...ways.map((way) => way.length));
+    if (length < 2 || around === undefined) return [closed];
+    return saidOf(index, question, around, cars, length).flatMap((longer) =>
+      isPermitted(longer.verdict)
+        ? completed(index, question, longer.ways, { ...found, cars: longer.cars }, around)
+        : [{ ...closed, cars: longer.cars }],
+    );
   });
 }
 
@@ -181,7 +194,7 @@ function saidOf(
   { part, place }: FitQuestion,
   belonging: Belonging,
   cars: CarSet,
-  longerThan: number,
+  longerThan = 0,
 ): Said[] {
   if (cars === NONE) return [];
   if (isPart(belonging, part)) return [{ verdict: "as built", cars, ways: [], refusals: [] }];

