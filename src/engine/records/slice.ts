@@ -18,9 +18,11 @@ export interface Slice {
   readonly systems: readonly (Omit<System, "components" | "aliases"> & { readonly components: readonly Component[] })[];
   readonly cautions: readonly Caution[];
   readonly records: readonly ChangeFile[];
-  /** Part number to its name and component. */
-  readonly parts: Readonly<Record<string, readonly [name: string, component: string]>>;
+  /** Part number to its name and component, and its hand if it has one. */
+  readonly parts: Readonly<Record<string, readonly [name: string, component: string, hand?: Hand]>>;
 }
+
+type Hand = NonNullable<Part["hand"]>;
 
 export function sliceOf(catalog: Catalog, line: Line): Slice {
   const { space } = catalog;
@@ -29,6 +31,7 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
       .filter((record) => space.sets.and(line.cars, record.scope.cars) !== NONE || statesFor(catalog, record, line))
       .map((record) => record.id),
   );
+  for (const record of speakOfParts(catalog, line)) concerned.add(record);
   // Whoever ends one of them goes along, whatever it is about itself.
   const records = [...catalog.records.values()].filter(
     (record) =>
@@ -52,7 +55,8 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
     parts: Object.fromEntries(
       [...new Set(named)].flatMap((number) => {
         const part = catalog.parts.get(number);
-        return part ? [[part.number, [part.name, part.component] as const]] : [];
+        const hand = part?.hand === undefined ? [] : ([part.hand] as const);
+        return part ? [[part.number, [part.name, part.component, ...hand] as const]] : [];
       }),
     ),
   };
@@ -63,6 +67,31 @@ function statesFor(catalog: Catalog, record: ChangeRecord, line: Line): boolean 
   return record.statements.some(
     (it) => "scope" in it && it.scope !== undefined && catalog.space.sets.and(line.cars, it.scope.cars) !== NONE,
   );
+}
+
+/**
+ * The records that say of some part whether it may go on cars of a line, be they about that line or not: in place of a part of
+ * these cars, of one that may stand in for it, or of one that must go along.
+ */
+function speakOfParts({ space, records }: Catalog, line: Line): Set<string> {
+  const isForLine = (it: { readonly scope: Scope | undefined }): boolean =>
+    it.scope === undefined || space.sets.and(line.cars, it.scope.cars) !== NONE;
+  const all = [...records.values()]
+    .flatMap((record) => record.statements)
+    .filter((it) => !("scope" in it) || isForLine(it));
+  const built = [...statementsOf(all, "built"), ...statementsOf(all, "mixed")];
+  const parts = new Set(built.flatMap(partsNamed));
+  const found = new Set<string>();
+  const standIns = statementsOf(all, "stands-in");
+  for (let before = -1; before !== parts.size + found.size; ) {
+    before = parts.size + found.size;
+    for (const it of standIns) {
+      if (it.for !== undefined ? !parts.has(it.for) : it.scope === undefined && !parts.has(it.part)) continue;
+      found.add(it.record);
+      for (const part of [it.part, ...it.with]) parts.add(part);
+    }
+  }
+  return found;
 }
 
 export function openSlice({ space, lines, years, plates }: Lines, slice: Slice): Catalog {
@@ -91,9 +120,9 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
       },
     ];
   });
-  const parts = Object.entries(slice.parts).map(([number, [name, component]]): [string, Part] => [
+  const parts = Object.entries(slice.parts).map(([number, [name, component, hand]]): [string, Part] => [
     number,
-    { number, name, component, aliases: [], castings: [], marks: {}, features: [] },
+    { number, name, component, ...(hand ? { hand } : {}), aliases: [], castings: [], marks: {}, features: [] },
   ]);
   return {
     maker: { name: "", title: "", about: "", site: "", language: "en", units: "us" },

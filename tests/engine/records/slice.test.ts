@@ -2,8 +2,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { answerCar } from "../../../src/engine/answers/answer-car.ts";
+import { answerMayFit } from "../../../src/engine/answers/answer-may-fit.ts";
 import { answerNetChange } from "../../../src/engine/answers/answer-net-change.ts";
 import { openCarKnowledge } from "../../../src/engine/answers/car-knowledge.ts";
+import type { MayFitAnswer } from "../../../src/engine/answers/shapes/may-fit.ts";
 import { linesIndexOf, openLinesIndex } from "../../../src/engine/records/lines-index.ts";
 import { openSlice, sliceOf } from "../../../src/engine/records/slice.ts";
 import { writtenValue } from "../../../src/engine/scope/trait.ts";
@@ -47,6 +49,29 @@ test("every answer about a car of the line is the same", async () => {
       { seed: SEED + i, numRuns: 6, endOnFailure: true },
     );
   }
+}, 60_000);
+
+test("whether a part may go on is the same, part by part", async () => {
+  const knowledge = await demoKnowledge();
+  const { catalog } = knowledge;
+  const lines = openLinesIndex(sent(linesIndexOf(catalog)));
+  const [lineTrait, year] = [traitOf(catalog, "line"), traitOf(catalog, "year")];
+  let named = 0;
+  for (const line of catalog.lines) {
+    const own = openCarKnowledge(openSlice(lines, sent(sliceOf(catalog, line))));
+    for (const part of catalog.parts.keys())
+      for (const my of [catalog.years[1], catalog.years.at(-2)]) {
+        const asked = { part, car: { facts: { [lineTrait]: line.id, [year]: my as number } } };
+        const whole = answerMayFit(knowledge, asked);
+        // Which facts carry it differs: a slice has no cars of other lines.
+        const told = ({ facts: _, notNeeded: __, ...answer }: MayFitAnswer) => sent(answer);
+        if (own.catalog.parts.has(part)) expect(told(answerMayFit(own, asked))).toEqual(told(whole));
+        // What records of the line do not name is not on record for it.
+        else expect([part, line.id, whole.verdict]).toEqual([part, line.id, "not on record"]);
+        if (own.catalog.parts.has(part)) named++;
+      }
+  }
+  expect(named).toBeGreaterThan(500);
 }, 60_000);
 
 test("a slice holds no stories", async () => {
