@@ -55,11 +55,14 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
     parts: Object.fromEntries(
       [...new Set(named)].flatMap((number) => {
         const part = catalog.parts.get(number);
-        const hand = part?.hand === undefined ? [] : ([part.hand] as const);
-        return part ? [[part.number, [part.name, part.component, ...hand] as const]] : [];
+        return part ? [[part.number, packPart(part)]] : [];
       }),
     ),
   };
+}
+
+function packPart({ name, component, hand }: Part): Slice["parts"][string] {
+  return hand === undefined ? [name, component] : [name, component, hand];
 }
 
 /** A record may state a figure or part for cars that its own scope leaves out: the ones before the change. */
