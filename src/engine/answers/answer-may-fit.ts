@@ -7,9 +7,11 @@ import { seeParts } from "../interchange/see-parts.ts";
 import type { Catalog, Part } from "../records/catalog.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { neededFacts } from "../scope/facts.ts";
+import { viewMarks } from "./answer-record.ts";
 import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { cautionsFor } from "./cautions-for.ts";
+import { differingMarks } from "./differing-marks.ts";
 import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
 import { partIndexOf } from "./part-indexes.ts";
@@ -57,9 +59,10 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
   }));
   const { verdict, order } = decide(part, found);
   const needed = carryingFacts(knowledge, car, verdict, (less) => `${Object.values(decide(part, ask(less)))}`);
-  const views = relevant(found).map((it) => viewPlace(index, car.cars, it));
+  const views = relevant(found).map((it) => viewPlace(index, part.number, car.cars, it));
   const because = views.flatMap((view) => view.fits.flatMap(reasonsOf));
   const records = [...new Set(because.map((it) => it.record))].flatMap((id) => catalog.records.get(id) ?? []);
+  const alike = [...new Set([part.number, ...belongingIn(catalog, views)])];
   const look = views.find((view) => view.ask)?.ask;
   return {
     ...base,
@@ -75,6 +78,7 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
       sayAnswer(part, verdict, views),
       ...misfits.map((it) => `${it.part} is on the car, where no record permits it.`),
     ].join(" "),
+    marks: differingMarks(viewMarks(catalog, alike), alike),
     otherwise: records.flatMap(({ id, facts }) => (facts.otherwise ? [{ record: id, text: facts.otherwise }] : [])),
     cautions: cautionsOf(catalog, [part.number, ...companionsIn(views)]),
   };
@@ -93,6 +97,10 @@ function placesAsked(
   if (!isOwn && knowledge.catalog.places.get(wanted)?.id !== part.component)
     throw new QuestionError(`No record speaks of ${part.number} in this place: ${wanted}.`);
   return [wanted];
+}
+
+function belongingIn({ parts }: Catalog, views: readonly AtPlace[]): string[] {
+  return [...new Set(views.flatMap((view) => view.fits.map((it) => it.belongs)))].filter((it) => parts.has(it));
 }
 
 function companionsIn(views: readonly AtPlace[]): string[] {
@@ -114,6 +122,7 @@ function noSuchCar(
     order: [],
     misfits: [],
     words: `No such car was built, or it is no longer as built: ${said.conflict.map((fact) => fact.text).join(" and ")} do not go together.`,
+    marks: [],
     otherwise: [],
     cautions: [],
   };
@@ -168,7 +177,7 @@ function carryingFacts(
   return neededFacts(car.facts, (facts) => again(withFacts(knowledge, facts)) === said);
 }
 
-function viewPlace(index: PartIndex, cars: CarSet, { place, fits }: FitsAtPlace): AtPlace {
+function viewPlace(index: PartIndex, part: string, cars: CarSet, { place, fits }: FitsAtPlace): AtPlace {
   const { space } = index;
   const verdict = verdictOf(fits);
   const outcomes = new Map<string, CarSet>();
@@ -184,7 +193,7 @@ function viewPlace(index: PartIndex, cars: CarSet, { place, fits }: FitsAtPlace)
   return {
     ...(place === undefined ? {} : { place }),
     verdict,
-    fits: fits.map((fit) => viewFit(index, fit)),
+    fits: fits.map((fit) => viewFit(index, part, fit)),
     ...(ask ? { ask } : {}),
     lookAtPart: [...new Set(unclear.map((fit) => sayBelonging(fit.belonging)))],
   };

@@ -15,11 +15,11 @@ import { sayFact } from "./look.ts";
 import { partIndexOf } from "./part-indexes.ts";
 import { partName } from "./part-number.ts";
 import { QuestionError } from "./question-error.ts";
-import { reasonFor, sayWindow, uniqueReasons } from "./say.ts";
+import { reasonFor, uniqueReasons } from "./say.ts";
 import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { RetrofitsAnswer } from "./shapes/retrofits.ts";
-import { workOf } from "./view-fit.ts";
+import { saySetting, workOf } from "./view-fit.ts";
 
 export function answerRetrofits(
   knowledge: CarKnowledge,
@@ -48,7 +48,7 @@ export function answerRetrofits(
     ...path(it),
     set: it.set.map((part) => ({ part, name: partName(catalog, part) })),
     do: it.fit.ways.slice(0, 1).flatMap(workOf),
-    reset: it.reset.map((one) => `${one.name}: ${sayWindow(one.low, one.high)} ${one.unit}`),
+    reset: it.reset.map(saySetting),
     because: it.fit.ways
       .slice(0, 1)
       .flatMap(statementsOf)

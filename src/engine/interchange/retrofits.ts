@@ -3,11 +3,12 @@
  * set of replacements that has all its companions, theirs too, and in which nothing rules another thing out. And the closed ways.
  */
 import type { Setting } from "../records/statement.ts";
-import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { CarSet } from "../scope/diagram.ts";
 import { type Fit, fitsAt, toBuy } from "./fits.ts";
 import type { PartIndex } from "./part-index.ts";
 import { placesToAsk } from "./places.ts";
 import type { Reported } from "./reported.ts";
+import { resetBy } from "./reset-by.ts";
 import { isPermitted } from "./stands-for.ts";
 
 export interface Retrofit {
@@ -52,14 +53,4 @@ export function retrofitsFor(
       }
   }
   return { open, blocked };
-}
-
-function resetBy({ space, settings }: PartIndex, cars: CarSet, set: readonly string[]): Setting[] {
-  const { sets } = space;
-  const traits = set.flatMap((part) => space.askedFitted(part) ?? []);
-  if (traits.length === 0) return [];
-  const kind = sets.forget(cars, new Set(traits));
-  const after = traits.reduce<CarSet>((left, trait) => sets.and(left, space.where(trait, [[1, 1]])), kind);
-  if (after === NONE) return [];
-  return settings.filter((it) => sets.within(after, it.scope.cars) && !sets.within(cars, it.scope.cars));
 }

@@ -18,11 +18,11 @@ export interface Slice {
   readonly systems: readonly (Omit<System, "components" | "aliases"> & { readonly components: readonly Component[] })[];
   readonly cautions: readonly Caution[];
   readonly records: readonly ChangeFile[];
-  /** Part number to its name and component, and its hand if it has one. */
-  readonly parts: Readonly<Record<string, readonly [name: string, component: string, hand?: Hand]>>;
+  /** By part number. */
+  readonly parts: Readonly<Record<string, PackedPart>>;
 }
 
-type Hand = NonNullable<Part["hand"]>;
+type PackedPart = Pick<Part, "name" | "component" | "hand"> & { readonly castings?: readonly string[] };
 
 export function sliceOf(catalog: Catalog, line: Line): Slice {
   const { space } = catalog;
@@ -61,8 +61,8 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
   };
 }
 
-function packPart({ name, component, hand }: Part): Slice["parts"][string] {
-  return hand === undefined ? [name, component] : [name, component, hand];
+function packPart({ name, component, hand, castings }: Part): PackedPart {
+  return { name, component, ...(hand ? { hand } : {}), ...(castings.length > 0 ? { castings } : {}) };
 }
 
 /** A record may state a figure or part for cars that its own scope leaves out: the ones before the change. */
@@ -123,9 +123,9 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
       },
     ];
   });
-  const parts = Object.entries(slice.parts).map(([number, [name, component, hand]]): [string, Part] => [
+  const parts = Object.entries(slice.parts).map(([number, { castings = [], ...part }]): [string, Part] => [
     number,
-    { number, name, component, ...(hand ? { hand } : {}), aliases: [], castings: [], marks: {}, features: [] },
+    { number, ...part, castings: [...castings], aliases: [], marks: {}, features: [] },
   ]);
   return {
     maker: { name: "", title: "", about: "", site: "", language: "en", units: "us" },

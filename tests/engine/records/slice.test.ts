@@ -63,8 +63,8 @@ test("whether a part may go on is the same, part by part", async () => {
       for (const my of [catalog.years[1], catalog.years.at(-2)]) {
         const asked = { part, car: { facts: { [lineTrait]: line.id, [year]: my as number } } };
         const whole = answerMayFit(knowledge, asked);
-        // Which facts carry it differs: a slice has no cars of other lines.
-        const told = ({ facts: _, notNeeded: __, ...answer }: MayFitAnswer) => sent(answer);
+        // Which facts carry it differs: a slice has no cars of other lines, and no marks.
+        const told = ({ facts: _, notNeeded: __, marks: ___, ...answer }: MayFitAnswer) => sent(answer);
         if (own.catalog.parts.has(part)) expect(told(answerMayFit(own, asked))).toEqual(told(whole));
         // What records of the line do not name is not on record for it.
         else expect([part, line.id, whole.verdict]).toEqual([part, line.id, "not on record"]);

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { FITS } from "../../interchange/fits.ts";
 import { reason } from "../answer.ts";
+import { marksView } from "../answer-record.ts";
 import { carAnswerBase } from "./applies.ts";
 import { lookShape } from "./look.ts";
 
@@ -18,6 +19,7 @@ const way = z.strictObject({
   steps: z.array(reason).describe("Statement by statement, from the part asked down to what belongs in the place."),
   companions: z.array(companion).describe("What must go along."),
   do: z.array(z.string()).describe("Work that belongs to it."),
+  reset: z.array(z.string()).describe("Settings that hold from then on."),
 });
 
 const fit = z.strictObject({
@@ -54,6 +56,9 @@ export const mayFitAnswer = z
       .array(z.strictObject({ part: z.string(), name: z.string(), because: z.array(reason) }))
       .describe("Parts reported on the car that no record permits there, with what refuses them."),
     words: z.string().describe("The verdict in a sentence."),
+    marks: z
+      .array(marksView)
+      .describe("How to tell the part from those that belong in its places, easiest mark first."),
     otherwise: z.array(z.strictObject({ record: z.string(), text: z.string() })).describe("What happens otherwise."),
     cautions: z.array(z.strictObject({ title: z.string(), text: z.string(), source: z.string() })),
   })
