@@ -105,6 +105,8 @@ export class Site {
       "/",
       "/ask/",
       "/car/",
+      "/fit/",
+      "/retrofits/",
       "/records/",
       "/parts/",
       "/components/",

@@ -1,7 +1,8 @@
 /** When a page has become what it will be: scripts that draw are done. */
 import type { Page } from "playwright-core";
 import { inject } from "vitest";
-import { linesAndYears } from "../helpers/cars-of-site.ts";
+import { statementsOf } from "../../src/engine/records/statement.ts";
+import { linesAndYears, traitOf } from "../helpers/cars-of-site.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
 import { type PageType, pageTypes } from "../helpers/page-types.ts";
 
@@ -10,7 +11,13 @@ export interface State extends PageType {
   readonly ready?: string;
 }
 
-const [car] = linesAndYears((await demoKnowledge()).catalog);
+const { catalog } = await demoKnowledge();
+const [car] = linesAndYears(catalog);
+const lineTrait = traitOf(catalog, "line");
+/** A part that may only be used along with others has the longest answers. */
+const standIn = [...catalog.records.values()]
+  .flatMap((record) => statementsOf(record.statements, "stands-in"))
+  .find((it) => it.with.length > 1);
 
 /** The page types as a browser meets them; the ask page also with an answer on it. */
 export function pageStates(): State[] {
@@ -20,6 +27,12 @@ export function pageStates(): State[] {
     }),
     { name: "this car, asked", address: `/car/?${car?.query}&known=${(car?.year ?? 0) - 1}`, ready: ".look" },
     { name: "this car, misread plate", address: "/car/?plate=0", ready: ".plate .box" },
+    {
+      name: "may it go on, asked",
+      address: `/fit/?fact=${lineTrait}:${car?.line.id}&part=${encodeURIComponent(standIn?.part ?? "")}`,
+      ready: ".answer",
+    },
+    { name: "retrofit paths, asked", address: `/retrofits/?${car?.query}`, ready: ".ways" },
     { name: "ask, answered", address: "/ask/?q=brake+pad+of+last+year", ready: "#results > li" },
   ];
 }

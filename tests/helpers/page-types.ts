@@ -17,6 +17,8 @@ const ONE_OF_A_KIND: readonly [name: string, address: string][] = [
   ["index of years", "/years/"],
   ["index of bulletins", "/bulletins/"],
   ["this car", "/car/"],
+  ["may it go on", "/fit/"],
+  ["retrofit paths", "/retrofits/"],
   ["map", "/map/"],
   ["feeds", "/feeds/"],
   ["for machines", "/data/"],

@@ -5,12 +5,13 @@ import { address, nodeKey } from "../graph/node.ts";
 import type { Component } from "../records/catalog.ts";
 import { nearest } from "../scope/nearest.ts";
 import { answerBase } from "./answer.ts";
-import { marksView, viewMarks } from "./answer-record.ts";
+import { marksView } from "./answer-record.ts";
 import { cautionsFor } from "./cautions-for.ts";
 import { findComponent } from "./find-component.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
 import { reasonForRecord } from "./say.ts";
+import { viewMarks } from "./view-marks.ts";
 
 const other = z.strictObject({ id: z.string(), title: z.string(), address: z.string() });
 

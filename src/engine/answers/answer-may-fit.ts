@@ -7,7 +7,6 @@ import { seeParts } from "../interchange/see-parts.ts";
 import type { Catalog, Part } from "../records/catalog.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { neededFacts } from "../scope/facts.ts";
-import { viewMarks } from "./answer-record.ts";
 import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { cautionsFor } from "./cautions-for.ts";
@@ -22,6 +21,7 @@ import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { MayFitAnswer } from "./shapes/may-fit.ts";
 import { reasonsOf, viewFit } from "./view-fit.ts";
+import { viewMarks } from "./view-marks.ts";
 
 export interface MayFitQuestion {
   readonly part: string;

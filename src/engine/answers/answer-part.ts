@@ -7,12 +7,13 @@ import { type Statement, statementsOf } from "../records/statement.ts";
 import { VERDICTS } from "../records/terms.ts";
 import { nearest } from "../scope/nearest.ts";
 import { answerBase, scopeWords } from "./answer.ts";
-import { marksView, viewMarks } from "./answer-record.ts";
+import { marksView } from "./answer-record.ts";
 import { cautionsFor } from "./cautions-for.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
 import { findPart } from "./part-number.ts";
 import { anchor, reasonFor, sayScope } from "./say.ts";
+import { viewMarks } from "./view-marks.ts";
 
 const cited = { record: z.string(), anchor: z.string() };
 const standIn = z.strictObject({

@@ -15,6 +15,7 @@ import { findRecord } from "./find-record.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
 import { anchor, reasonFor, reasonForRecord, sayInterval, sayScope } from "./say.ts";
+import { viewMarks } from "./view-marks.ts";
 
 const named = z.strictObject({ id: z.string(), title: z.string(), address: z.string() });
 const placed = { anchor: z.string().describe("Where it stands on the record's page.") };
@@ -310,31 +311,4 @@ function viewPlaces(catalog: Catalog, record: ChangeRecord): RecordView["places"
     (isAfter ? view.after : view.before).push(fitted);
   }
   return [...places.values()];
-}
-
-/** The marks that these parts show, component by component. */
-export function viewMarks(catalog: Catalog, numbers: readonly string[]): RecordView["marks"] {
-  const components = new Map<string, string[]>();
-  for (const number of numbers) {
-    const component = catalog.parts.get(number)?.component;
-    if (component !== undefined) components.set(component, [...(components.get(component) ?? []), number]);
-  }
-  return [...components].flatMap(([component, parts]) => {
-    const features = (catalog.parts.get(parts[0] as string)?.features ?? []).flatMap((feature) => {
-      const shown = parts.flatMap((number): [string, string | number][] => {
-        const mark = catalog.parts.get(number)?.marks[feature.id];
-        return mark === undefined ? [] : [[number, mark]];
-      });
-      if (shown.length === 0) return [];
-      return {
-        name: feature.name,
-        where: feature.where,
-        wearsOff: feature.made === "painted" || feature.made === "printed",
-        ...(feature.unit === undefined ? {} : { unit: feature.unit }),
-        ...(feature.note === undefined ? {} : { note: feature.note }),
-        values: Object.fromEntries(shown),
-      };
-    });
-    return features.length > 0 ? { component: catalog.components.get(component)?.name ?? component, features } : [];
-  });
 }

@@ -51,6 +51,6 @@ function plain(text: string): string {
   return text.toUpperCase().replaceAll(/[\s.‐-―-]/g, "");
 }
 
-function misread(text: string): string {
+export function misread(text: string): string {
   return plain(text).replaceAll("O", "0").replaceAll(/[IL]/g, "1");
 }

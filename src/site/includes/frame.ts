@@ -32,6 +32,8 @@ export interface FrameParts {
 const NAVIGATION: readonly Crumb[] = [
   { label: "Ask", address: "/ask/" },
   { label: "This car", address: "/car/" },
+  { label: "May it go on?", address: "/fit/" },
+  { label: "Retrofit paths", address: "/retrofits/" },
   { label: "Systems", address: "/systems/" },
   { label: "Lines", address: "/lines/" },
   { label: "Years", address: "/years/" },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { answerRecord, viewMarks, viewRecord } from "../../../src/engine/answers/answer-record.ts";
+import { answerRecord, viewRecord } from "../../../src/engine/answers/answer-record.ts";
 import type { Knowledge } from "../../../src/engine/answers/knowledge.ts";
 import { lawfulAnswer } from "../../helpers/answer-laws.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
@@ -130,40 +130,5 @@ describe("a record as pages show it", () => {
     expect(view(knowledge, "FR58-01").linkedFrom.map(({ id }) => id)).toEqual(["HY59-01"]);
     expect(view(knowledge, "FR58-01").cautions).toEqual([]);
     expect(shown.parts).toEqual(["HT-101", "HT-102", "HT-201", "HT-290"]);
-  });
-});
-
-describe("the marks of parts", () => {
-  test("stand component by component; a feature that none of the parts shows is left out", () => {
-    expect(viewMarks(knowledge.catalog, ["HT-201", "HT-102", "no such part"])).toEqual([
-      {
-        component: "hydraulic pump",
-        features: [
-          { name: "ribs on the body", where: "on the car", wearsOff: false, values: { "HT-102": "two" } },
-          {
-            name: "bore of the inlet",
-            where: "in the hand",
-            wearsOff: false,
-            unit: "mm",
-            values: { "HT-102": "none" },
-          },
-        ],
-      },
-    ]);
-    expect(viewMarks(knowledge.catalog, ["HT-201"])).toEqual([]);
-  });
-
-  // how a mark is made, whether its absence proves nothing
-  const MADE: [string, boolean][] = [
-    ["cast", false],
-    ["machined", false],
-    ["stamped", false],
-    ["coloured", false],
-    ["painted", true],
-    ["printed", true],
-  ];
-  test.each(MADE)("a mark that is %s wears off: %s", (made, wearsOff) => {
-    const { catalog } = tinyKnowledge({ "parts/pump.yaml": ["made: cast", `made: ${made}`] });
-    expect(viewMarks(catalog, ["HT-101"])[0]?.features[0]?.wearsOff).toBe(wearsOff);
   });
 });

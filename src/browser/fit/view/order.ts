@@ -1,0 +1,19 @@
+/** What has to be ordered, as a list to copy or to print. */
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
+import { copyOrder } from "../../at-hand/copy-order.ts";
+import type { AtHand } from "../../at-hand/page.ts";
+import { partLink } from "./answer.ts";
+
+export function orderView(hand: AtHand, { order }: MayFitAnswer): TemplateResult | typeof nothing {
+  if (order.length === 0 || !hand.line) return nothing;
+  const { parts } = hand.line.knowledge.catalog;
+  const lines = order.map((number) => `${number} ${parts.get(number)?.name ?? ""}`.trim());
+  return html`
+    <div class="order">
+      <h3>To order</h3>
+      <ul>${order.map((number) => html`<li>${partLink(hand, number)} ${parts.get(number)?.name}</li>`)}</ul>
+      <p class="choices"><button type="button" class="plain" @click=${(event: Event) => copyOrder(event, lines)}>Copy the list</button>
+        <button type="button" class="plain" @click=${() => print()}>Print</button> <span role="status"></span></p>
+    </div>`;
+}

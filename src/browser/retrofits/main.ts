@@ -1,0 +1,52 @@
+/** The page "retrofit paths": what the car at hand may be improved with. */
+import { html, nothing } from "lit-html";
+import { answerRetrofits } from "../../engine/answers/answer-retrofits.ts";
+import type { RetrofitsAnswer } from "../../engine/answers/shapes/retrofits.ts";
+import { carBox } from "../at-hand/car-box.ts";
+import { type AtHand, openPage } from "../at-hand/page.ts";
+import { carOf } from "../car/state.ts";
+import { filterView, matches } from "./filter.ts";
+import { pathsView } from "./paths.ts";
+
+const place = document.getElementById("retrofits") as HTMLElement;
+const status = document.getElementById("retrofits-status") as HTMLElement;
+
+/** The answer to one address; the filter looks at it again and again. */
+let worked: { readonly for: string; readonly answer: RetrofitsAnswer } | undefined;
+
+await openPage(place, status, ["component"], (hand) => {
+  const answer = answerOf(hand);
+  const shown = answer && {
+    paths: answer.paths.filter((it) => matches(hand, it)),
+    blocked: answer.blocked.filter((it) => matches(hand, it)),
+  };
+  return {
+    spoken: spoken(hand, answer),
+    shown: html`
+      ${carBox(hand)}
+      ${hand.reading.lines.length === 1 && !hand.line ? html`<p>Loading the records of this line …</p>` : nothing}
+      ${hand.line && !answer ? html`<p>Looking through the records of this line …</p>` : nothing}
+      ${answer && answer.verdict !== "no such car" ? filterView(hand) : nothing}
+      ${shown ? pathsView(hand, shown) : nothing}`,
+  };
+});
+
+/** Nothing while it is being worked out: the page shows that first. */
+function answerOf(hand: AtHand): RetrofitsAnswer | undefined {
+  const { line, reading } = hand;
+  if (!line) return undefined;
+  const car = carOf(reading.steps);
+  const key = JSON.stringify(car);
+  if (worked?.for === key) return worked.answer;
+  setTimeout(() => {
+    worked = { for: key, answer: answerRetrofits(line.knowledge, { car }) };
+    hand.draw();
+  }, 0);
+  return undefined;
+}
+
+function spoken({ line }: AtHand, answer: RetrofitsAnswer | undefined): string {
+  if (!answer) return line ? "Looking through the records." : "";
+  if (answer.verdict === "no such car") return "No such car was built.";
+  return `${answer.paths.length} ways open, ${answer.blocked.length} closed.`;
+}
