@@ -28,6 +28,7 @@ function viewWay(index: PartIndex, part: string, way: Way, { cars }: Fit): FitVi
   const goesOn = [part, ...way.companions.filter((it) => !it.onTheCar).map((it) => it.part)];
   return {
     steps: way.steps.map((it) => reasonFor(catalog, it)),
+    chain: [part, ...way.steps.flatMap((it) => it.for ?? [])],
     companions: way.companions.map(({ part, onTheCar, because }) => ({
       part,
       name: partName(catalog, part),

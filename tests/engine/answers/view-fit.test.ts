@@ -26,6 +26,7 @@ test("a way with all that goes along, and the work that belongs to it", () => {
   const view = viewFit(index, "A-2", fitOf("A-2"));
   expect(view).toMatchObject({ verdict: "yes, on conditions", belongs: "A-1", refusals: [] });
   expect(view.ways[0]).toMatchObject({
+    chain: ["A-2", "A-1"],
     companions: [{ part: "B-2", name: "part B-2", onTheCar: false }],
     do: ["Bleed it.", "Scrape it."],
     reset: ["lift play: 1 to 2 mm, warm"],

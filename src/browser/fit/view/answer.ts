@@ -52,9 +52,17 @@ function factsView({ lines: { space } }: AtHand, { facts, notNeeded }: MayFitAns
     ${notNeeded.length > 0 ? html`Not needed: ${say(notNeeded)}.` : nothing}</p>`;
 }
 
-function mapQuery({ part, because }: MayFitAnswer): string {
-  const records = [...new Set(because.map((it) => it.record))];
-  return `?focus=${encodeURIComponent(`part:${part.number}`)}${records.length > 0 ? `&proof=${records.map(encodeURIComponent).join(",")}` : ""}`;
+/** The map with the argument lit up: the parts and records of the answer. */
+function mapQuery({ part, places, because }: MayFitAnswer): string {
+  const fits = places.flatMap((at) => at.fits);
+  const named = fits.flatMap(({ belongs, ways: [best] }) => [
+    ...(belongs === "nothing" || belongs === "not on record" ? [] : [belongs]),
+    ...(best ? [...best.chain, ...best.companions.map((it) => it.part)] : []),
+  ]);
+  const parts = [part.number, ...named].map((it) => `part:${it}`);
+  const records = because.map((it) => `record:${it.record}`);
+  const keys = [...new Set([...parts, ...records])].map((it) => encodeURIComponent(it).replaceAll("%3A", ":"));
+  return `?focus=${keys[0]}&proof=${keys.join(",")}`;
 }
 
 function placeView(hand: AtHand, at: AtPlace, several: boolean): TemplateResult {

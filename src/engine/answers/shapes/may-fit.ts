@@ -17,6 +17,7 @@ const companion = z.strictObject({
 
 const way = z.strictObject({
   steps: z.array(reason).describe("Statement by statement, from the part asked down to what belongs in the place."),
+  chain: z.array(z.string()).describe("The parts of these steps, the part asked first; what belongs there last."),
   companions: z.array(companion).describe("What must go along."),
   do: z.array(z.string()).describe("Work that belongs to it."),
   reset: z.array(z.string()).describe("Settings that hold from then on."),
