@@ -2,13 +2,16 @@
  * npm run bench [-- --records N] [--runs N] [--json]: how long a build of many records takes and how much memory, beside
  * the least that could be done: the same pages, finished beforehand, poured into a layout by Eleventy and indexed by Pagefind.
  * npm run bench -- scopes [--json]: how long it takes to say of very many scopes whether they hold for one car.
+ * npm run bench -- interchange [--json]: one part on one car, and all retrofits of a car, for growing numbers of parts.
  * npm run bench -- page [--json]: one step on the page "this car" with 10,000 records, and what it loads for one car.
  */
 import { parseArgs } from "node:util";
 import { bench } from "./bench/bench.ts";
+import { benchInterchange, INTERCHANGE_SIZES } from "./bench/interchange.ts";
 import { benchPage, PAGE_SIZES } from "./bench/page.ts";
 import { benchScopes, SIZES } from "./bench/scopes.ts";
 import { showBench } from "./bench/show-bench.ts";
+import { showInterchange } from "./bench/show-interchange.ts";
 import { showPage } from "./bench/show-page.ts";
 import { showScopes } from "./bench/show-scopes.ts";
 import { ensureBrowser } from "./browser.ts";
@@ -19,8 +22,8 @@ const { values, positionals } = parseArgs({
 });
 const [name] = positionals;
 if (name !== undefined) {
-  if (positionals.length > 1 || !["scopes", "page"].includes(name) || values.records || values.runs) {
-    console.error("scopes and page are the other benches, and take no --records or --runs");
+  if (positionals.length > 1 || !["scopes", "page", "interchange"].includes(name) || values.records || values.runs) {
+    console.error("scopes, interchange and page are the other benches, and take no --records or --runs");
     process.exit(2);
   }
   const say = (line: string): void => console.error(line);
@@ -29,6 +32,13 @@ if (name !== undefined) {
     if (!browserPath) process.exit(1);
     const result = await benchPage(PAGE_SIZES, browserPath, say);
     console.log(values.json ? JSON.stringify(result, null, 2) : showPage(result));
+    process.exit(0);
+  }
+  if (name === "interchange") {
+    const browserPath = ensureBrowser();
+    if (!browserPath) process.exit(1);
+    const result = await benchInterchange(INTERCHANGE_SIZES, browserPath, say);
+    console.log(values.json ? JSON.stringify(result, null, 2) : showInterchange(result));
     process.exit(0);
   }
   const result = await benchScopes(SIZES, say);

@@ -3,7 +3,7 @@ import { sayBelonging } from "../interchange/belongs.ts";
 import { type Fit, fitsAt, mayBeFitted } from "../interchange/fits.ts";
 import type { PartIndex } from "../interchange/part-index.ts";
 import { placesOf, placesToAsk } from "../interchange/places.ts";
-import { NOTHING_REPORTED } from "../interchange/reported.ts";
+import { nothingReported } from "../interchange/reported.ts";
 import type { CarSet } from "../scope/diagram.ts";
 import { readScope } from "../scope/read-scope.ts";
 import { shorter } from "../scope/shorter.ts";
@@ -25,7 +25,7 @@ export function answerCarsForPart({ catalog }: CarKnowledge, { part: typed }: { 
   const cars = catalog.buildable;
   const views = placesToAsk(index, part.number).map((place) => ({
     ...(place === undefined ? {} : { place }),
-    fits: fitsAt(index, { part: part.number, place, cars, on: NOTHING_REPORTED })
+    fits: fitsAt(index, { part: part.number, place, cars, on: nothingReported() })
       .filter((fit) => fit.verdict !== "not on record")
       .map((fit) => viewFit(index, fit)),
   }));
@@ -67,7 +67,7 @@ function scopeOf({ catalog }: PartIndex, cars: CarSet): FitView["scope"] {
 /** The parts in whose places it may go on some car, directly or by a chain. */
 function permittedFor(index: PartIndex, part: string): string[] {
   const found = placesOf(index, part).flatMap((place) =>
-    fitsAt(index, { part, place, cars: index.catalog.buildable, on: NOTHING_REPORTED }),
+    fitsAt(index, { part, place, cars: index.catalog.buildable, on: nothingReported() }),
   );
   return [
     ...new Set(

@@ -28,8 +28,25 @@ interface InPlace {
   readonly standing: Standing;
 }
 
+/** One question asks for the same parts again and again. What was found is kept for as long as what was reported. */
+const KNOWN = new WeakMap<Reported, Map<string, Map<CarSet, Standing[]>>>();
+
 /** Cars are in several pieces where it is not known what is in a place of the part. */
-export function companionStanding(index: PartIndex, part: string, cars: CarSet, on: Reported): Standing[] {
+export function companionStanding(index: PartIndex, part: string, cars: CarSet, on: Reported): readonly Standing[] {
+  const byPart = getOr(KNOWN, on, () => new Map<string, Map<CarSet, Standing[]>>());
+  const byCars = getOr(byPart, part, () => new Map<CarSet, Standing[]>());
+  return getOr(byCars, cars, () => standingOf(index, part, cars, on));
+}
+
+function getOr<K, V>(map: { get(key: K): V | undefined; set(key: K, value: V): unknown }, key: K, make: () => V): V {
+  const before = map.get(key);
+  if (before !== undefined) return before;
+  const made = make();
+  map.set(key, made);
+  return made;
+}
+
+function standingOf(index: PartIndex, part: string, cars: CarSet, on: Reported): Standing[] {
   if (on.parts.has(part)) return [{ how: "on the car", cars }];
   const own = new Set(builtPlaces(index, part));
   const sits = sitsAt(index, part);

@@ -4,7 +4,7 @@
  */
 import type { StandsIn } from "../records/statement.ts";
 import type { CarSet } from "../scope/diagram.ts";
-import { companionStanding } from "./companion-standing.ts";
+import { companionStanding, type Standing } from "./companion-standing.ts";
 import type { PartIndex } from "./part-index.ts";
 import type { Reported } from "./reported.ts";
 import { smallestSet } from "./smallest-set.ts";
@@ -62,31 +62,62 @@ export function withCompanions(
   return merged(index, pieces);
 }
 
+/** Beyond so many parts that go along, or so many kinds of cars that differ in them, a way is held to be closed. */
+const MOST_ALONG = 200;
+const MOST_PIECES = 200;
+
+/** What was found so far, and what is still to be looked at. */
+interface Search {
+  cars: CarSet;
+  readonly onTheCar: Set<string>;
+  readonly ways: Map<string, readonly Chain[]>;
+  readonly closed: Map<string, readonly StandsIn[]>;
+  readonly todo: string[];
+  /** Place in `todo`. */
+  at: number;
+}
+
 /** Follows everything that is asked for; the cars are cut wherever a part stands differently. */
 function findAll(index: PartIndex, part: string, ways: readonly Chain[], before: Found, on: Reported): Found[] {
   const done: Found[] = [];
-  const asked = (chains: readonly Chain[]): string[] => chains.flat().flatMap((step) => step.with);
-  const open: { found: Found; todo: readonly string[] }[] = [{ found: before, todo: asked(ways) }];
-  for (let next = open.pop(); next; next = open.pop()) {
-    const { found, todo } = next;
-    const [one, ...rest] = todo;
-    if (one === undefined) done.push(found);
-    else if (one === part || isKnown(found, one)) open.push({ found, todo: rest });
-    else
-      for (const standing of companionStanding(index, one, found.cars, on)) {
-        const here = { ...found, cars: standing.cars };
-        if (standing.how === "on the car")
-          open.push({ found: { ...here, onTheCar: new Set([...found.onTheCar, one]) }, todo: rest });
-        else if (standing.how === "closed")
-          open.push({ found: { ...here, closed: new Map([...found.closed, [one, standing.by]]) }, todo: rest });
-        else
-          open.push({
-            found: { ...here, ways: new Map([...found.ways, [one, standing.ways]]) },
-            todo: [...rest, ...asked(standing.ways)],
-          });
+  const open: Search[] = [copyOf({ ...before, todo: asked(ways), at: 0 })];
+  for (let search = open.pop(); search; search = open.pop()) {
+    while (search.at < search.todo.length) {
+      const one = search.todo[search.at++] as string;
+      if (one === part || isKnown(search, one)) continue;
+      const isTooMuch = search.ways.size >= MOST_ALONG || open.length + done.length >= MOST_PIECES;
+      const [first, ...others] = isTooMuch
+        ? [{ how: "closed", cars: search.cars, by: [] } as const]
+        : companionStanding(index, one, search.cars, on);
+      for (const other of others) {
+        const branch = copyOf(search);
+        note(branch, one, other);
+        open.push(branch);
       }
+      if (first) note(search, one, first);
+    }
+    done.push(search);
   }
   return done;
+}
+
+function note(search: Search, part: string, standing: Standing): void {
+  search.cars = standing.cars;
+  if (standing.how === "on the car") search.onTheCar.add(part);
+  else if (standing.how === "closed") search.closed.set(part, standing.by);
+  else {
+    search.ways.set(part, standing.ways);
+    search.todo.push(...asked(standing.ways));
+  }
+}
+
+function copyOf({ cars, onTheCar, ways, closed, todo, at }: Omit<Search, keyof Found> & Found): Search {
+  return { cars, onTheCar: new Set(onTheCar), ways: new Map(ways), closed: new Map(closed), todo: [...todo], at };
+}
+
+/** The parts that the steps of some ways ask for. */
+function asked(ways: readonly Chain[]): string[] {
+  return ways.flat().flatMap((step) => step.with);
 }
 
 function isKnown({ onTheCar, ways, closed }: Found, part: string): boolean {
@@ -95,10 +126,20 @@ function isKnown({ onTheCar, ways, closed }: Found, part: string): boolean {
 
 function openWays(index: PartIndex, part: string, ways: readonly Chain[], found: Found): WithCompanions {
   const { cars, closed } = found;
-  const open = ways.flatMap((way) => completed(index, part, way, found) ?? []);
+  const asks = asksOf(found);
+  const open = ways.flatMap((way) => completed(index, part, way, found, asks) ?? []);
   if (open.length > 0) return { cars, ways: open.sort((a, b) => effort(a) - effort(b)), closedBy: [], found };
   const refusals = [...new Set([...closed.values()].flat())];
   return { cars, found, ways: [], closedBy: refusals.length > 0 ? refusals : [...new Set(ways.flat())] };
+}
+
+/** Way by way what each part asks for that is not on the car. */
+function asksOf({ ways, onTheCar }: Found): ReadonlyMap<string, readonly string[][]> {
+  return new Map([...ways].map(([part, its]) => [part, its.map((way) => asksOfWay(part, way, onTheCar))]));
+}
+
+function asksOfWay(part: string, way: Chain, onTheCar: ReadonlySet<string>): string[] {
+  return [...new Set(asked([way]))].filter((it) => it !== part && !onTheCar.has(it));
 }
 
 /** Plain ways first, then by what has to be bought. */
@@ -108,33 +149,41 @@ function effort({ steps, companions }: Way): number {
 }
 
 /** A way with the smallest set that it needs; nothing where there is none. */
-function completed(index: PartIndex, part: string, way: Chain, found: Found): Way | undefined {
+function completed(
+  index: PartIndex,
+  part: string,
+  way: Chain,
+  found: Found,
+  asks: ReadonlyMap<string, readonly string[][]>,
+): Way | undefined {
   if (way.every((step) => step.with.length === 0)) return { steps: way, companions: [] };
   const waysOf = new Map<string, readonly Chain[]>([[part, [way]], ...found.ways]);
-  const parts = [...waysOf.keys(), ...found.closed.keys()];
-  const asks = (chain: Chain, one: string): string[] =>
-    [...new Set(chain.flatMap((step) => step.with))].filter((it) => it !== one && !found.onTheCar.has(it));
-  const clashes = [...found.closed.keys()].map((one): [string, string] => [one, one]);
+  const own = [asksOfWay(part, way, found.onTheCar)];
   const set = smallestSet({
-    parts,
+    parts: [...waysOf.keys(), ...found.closed.keys()],
     wanted: [part],
-    ways: (one) => (waysOf.get(one) ?? []).map((chain) => asks(chain, one)),
-    clashes: [...clashes, ...clashesAmong(index, waysOf, found.cars)],
+    ways: (one) => (one === part ? own : (asks.get(one) ?? [])),
+    clashes: [
+      ...[...found.closed.keys()].map((one): [string, string] => [one, one]),
+      ...clashesAmong(index, waysOf, found.cars),
+    ],
   });
   if (!set) return undefined;
-  const has = new Set([...set, ...found.onTheCar]);
-  const chosen = (one: string): Chain =>
-    (waysOf.get(one) ?? []).find((chain) => asks(chain, one).every((it) => has.has(it))) ?? [];
-  const companions: Companion[] = [];
+  const has = new Set(set);
+  const chosen = (one: string): Chain => {
+    const which = (asks.get(one) ?? []).findIndex((companions) => companions.every((it) => has.has(it)));
+    return found.ways.get(one)?.[which] ?? [];
+  };
+  const companions = new Map<string, Companion>();
   const todo = way.flatMap((step) => step.with.map((one) => ({ one, because: step })));
   for (const { one, because } of todo) {
-    if (one === part || companions.some((it) => it.part === one)) continue;
+    if (one === part || companions.has(one)) continue;
     const onTheCar = found.onTheCar.has(one);
     const steps = onTheCar ? [] : chosen(one);
-    companions.push({ part: one, onTheCar, because, steps });
+    companions.set(one, { part: one, onTheCar, because, steps });
     todo.push(...steps.flatMap((step) => step.with.map((it) => ({ one: it, because: step }))));
   }
-  return { steps: way, companions };
+  return { steps: way, companions: [...companions.values()] };
 }
 
 /** One part rules out another where all that permits it holds only while the other is not on the car. */

@@ -20,10 +20,7 @@ export interface Reported {
   readonly doubtful: ReadonlyMap<string, Misfit>;
 }
 
-export const NOTHING_REPORTED: Reported = {
-  parts: new Set(),
-  at: new Map(),
-  perhapsAt: new Map(),
-  misfits: [],
-  doubtful: new Map(),
-};
+/** Anew for each question: what is worked out for it is kept with it. */
+export function nothingReported(): Reported {
+  return { parts: new Set(), at: new Map(), perhapsAt: new Map(), misfits: [], doubtful: new Map() };
+}

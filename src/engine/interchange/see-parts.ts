@@ -13,11 +13,11 @@ import { type CarSet, NONE } from "../scope/diagram.ts";
 import { belongsAt } from "./belongs.ts";
 import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 import { builtPlaces, sitsAt } from "./places.ts";
-import { type Misfit, NOTHING_REPORTED, type Reported } from "./reported.ts";
+import { type Misfit, nothingReported, type Reported } from "./reported.ts";
 import { isPermitted, standsFor } from "./stands-for.ts";
 
 export function seeParts(index: PartIndex, cars: CarSet, fitted: readonly string[]): Reported {
-  if (fitted.length === 0) return NOTHING_REPORTED;
+  if (fitted.length === 0) return nothingReported();
   const parts = new Set(fitted);
   const at = new Map<string, string[]>();
   const perhapsAt = new Map<string, string[]>();

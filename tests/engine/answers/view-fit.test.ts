@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { partIndexOf } from "../../../src/engine/answers/part-indexes.ts";
 import { reasonsOf, viewFit, workOf } from "../../../src/engine/answers/view-fit.ts";
 import { fitsAt } from "../../../src/engine/interchange/fits.ts";
-import { NOTHING_REPORTED } from "../../../src/engine/interchange/reported.ts";
+import { nothingReported } from "../../../src/engine/interchange/reported.ts";
 import { openSets } from "../../helpers/sets-folder.ts";
 
 const { catalog, badgers } = openSets(
@@ -17,7 +17,7 @@ const { catalog, badgers } = openSets(
 const index = partIndexOf(catalog);
 
 function fitOf(part: string) {
-  const [only] = fitsAt(index, { part, place: "pump", cars: badgers, on: NOTHING_REPORTED });
+  const [only] = fitsAt(index, { part, place: "pump", cars: badgers, on: nothingReported() });
   if (!only) throw new Error("no fit");
   return only;
 }

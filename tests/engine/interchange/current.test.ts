@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { askedFor, currentOf, orderedAlong } from "../../../src/engine/interchange/current.ts";
 import type { PartIndex } from "../../../src/engine/interchange/part-index.ts";
-import { NOTHING_REPORTED } from "../../../src/engine/interchange/reported.ts";
+import { nothingReported } from "../../../src/engine/interchange/reported.ts";
 import type { Supersedes } from "../../../src/engine/records/statement.ts";
 import { NONE } from "../../../src/engine/scope/diagram.ts";
 import { readScope } from "../../../src/engine/scope/read-scope.ts";
@@ -98,7 +98,7 @@ test("what must be ordered along, each once; what all these cars were built with
   const { index, cars } = open([to("P1", "P2", "P4", "P5"), to("P2", "P3", "P5")], ["P4"]);
   const [end] = currentOf(index, "P1", index.space.any(cars));
   if (!end) throw new Error("it leads nowhere");
-  expect(orderedAlong(index, end, NOTHING_REPORTED).map((it) => [it.part, it.onTheCar])).toEqual([
+  expect(orderedAlong(index, end, nothingReported()).map((it) => [it.part, it.onTheCar])).toEqual([
     ["P4", true],
     ["P5", false],
   ]);

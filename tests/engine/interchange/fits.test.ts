@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { FITS, type Fit, fitsAt, mayBeFitted, toBuy } from "../../../src/engine/interchange/fits.ts";
-import { NOTHING_REPORTED } from "../../../src/engine/interchange/reported.ts";
+import { nothingReported } from "../../../src/engine/interchange/reported.ts";
 import { seeParts } from "../../../src/engine/interchange/see-parts.ts";
 import {
   type DrawnWorld,
@@ -44,7 +44,7 @@ test("as the slow twin says, kind by kind, as built and with a part seen in the 
         const { index, cars } = openWorld(drawn);
         // With one place of its own it can be nowhere else.
         const isThere = seen !== undefined && `${slowSits(drawn, seen)}` === place;
-        const on = isThere ? seeParts(index, index.space.any(cars), [seen]) : NOTHING_REPORTED;
+        const on = isThere ? seeParts(index, index.space.any(cars), [seen]) : nothingReported();
         const fits = fitsAt(index, { part, place, cars: index.space.any(cars), on });
         cars.forEach((car, kind) => {
           const holding = fits.filter((fit) => index.space.sets.meet(fit.cars, car)).map((fit) => fit.verdict);
@@ -215,7 +215,7 @@ describe("with parts that must go along", () => {
         const { index, cars } = openSets(asked.drawn);
         const { byKind } = piecesOf({ ...asked, kind, fitted: [] });
         const car = cars[kind] as (typeof cars)[number];
-        const alone = fitsAt(index, { part: asked.part, place: asked.place, cars: car, on: NOTHING_REPORTED });
+        const alone = fitsAt(index, { part: asked.part, place: asked.place, cars: car, on: nothingReported() });
         expect([...new Set(byKind[kind]?.map(sayFit))].sort()).toEqual([...new Set(alone.map(sayFit))].sort());
       }),
       { seed: SEED, numRuns: 600 },

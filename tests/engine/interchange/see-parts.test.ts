@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { openPartIndex } from "../../../src/engine/interchange/part-index.ts";
-import { NOTHING_REPORTED } from "../../../src/engine/interchange/reported.ts";
+import { nothingReported } from "../../../src/engine/interchange/reported.ts";
 import { seeParts } from "../../../src/engine/interchange/see-parts.ts";
 import { openSets } from "../../helpers/sets-folder.ts";
 
@@ -26,7 +26,7 @@ function see(fitted: readonly string[], standIns: readonly string[]) {
 describe("what is where", () => {
   test("nothing was seen", () => {
     const { catalog, badgers } = openSets(BUILT, ['part: A-2, for: A-1, verdict: "yes"']);
-    expect(seeParts(openPartIndex(catalog), badgers, [])).toBe(NOTHING_REPORTED);
+    expect(seeParts(openPartIndex(catalog), badgers, [])).toEqual(nothingReported());
   });
 
   test("the plant's part is where the plant put it", () => {
