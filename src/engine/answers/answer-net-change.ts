@@ -2,33 +2,35 @@
 
 import type { ChangeRecord } from "../records/catalog.ts";
 import { begins } from "../records/concerned.ts";
-import { isTrap } from "../records/is-trap.ts";
 import { statementsOf } from "../records/statement.ts";
 import { NONE } from "../scope/diagram.ts";
 import { conflict } from "../scope/facts.ts";
 import { type KnownCar, readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import { lookAmong, sayFact } from "./look.ts";
+import { compareYears, namedIn } from "./compare-years.ts";
+import { inPlaceOf } from "./in-place-of.ts";
+import { sayFact } from "./look.ts";
 import {
-  changedCars,
+  HOLDS,
+  HOLDS_NOT,
   holdsIn,
   isMatterItself,
-  kindOfCar,
+  type Matter,
   type MatterChange,
   mattersOf,
-  namedIn,
   netChange,
+  type Sides,
+  sidesOf,
   twinFacts,
-  type Value,
   type YearOfCar,
   yearSpan,
   yearsOfCar,
 } from "./net-change.ts";
 import { QuestionError } from "./question-error.ts";
-import { reasonFor, reasonForRecord } from "./say.ts";
+import { reasonFor, reasonForRecord, uniqueReasons } from "./say.ts";
 import type { CarInput } from "./shapes/car.ts";
-import type { Look } from "./shapes/look.ts";
-import type { ChangeView, NetChangeAnswer, ValueView } from "./shapes/net-change.ts";
+import type { ChangeView, NetChangeAnswer, NotOnRecordView } from "./shapes/net-change.ts";
+import { recordsOf, sayInPlaceOf, viewMatter, viewOneSided, viewRecord, type Years } from "./view-change.ts";
 
 export interface NetChangeQuestion {
   readonly car: CarInput;
@@ -48,7 +50,16 @@ export function answerNetChange(
   const to = given ?? yearOf(knowledge, car);
   for (const year of [from, to]) checkYear(knowledge, year);
   const facts = car.facts.map((fact) => sayFact(space, fact));
-  const base = { question: "net-change" as const, from, to, facts, notNeeded: [], changes: [], leftAlone: [] };
+  const base = {
+    question: "net-change" as const,
+    from,
+    to,
+    facts,
+    notNeeded: [],
+    changes: [],
+    notOnRecord: [],
+    leftAlone: [],
+  };
   if (car.cars === NONE) {
     const clash = conflict(space, catalog.buildable, car.facts).map((fact) => sayFact(space, fact));
     return { ...base, verdict: "no such car", because: [], conflict: clash };
@@ -65,30 +76,82 @@ export function answerNetChange(
       conflict: clash.map((fact) => sayFact(space, fact)),
     };
   }
-  const changed = mattersOf(catalog).flatMap((matter) => netChange(knowledge, matter, years) ?? []);
-  const told = new Set(changed.flatMap((change) => recordsOf(change)));
+  const known: Years = { before, after };
+  const net = mattersOf(catalog).map((matter) => ({ matter, ...netChange(knowledge, matter, years) }));
+  const changed = net.flatMap((one) => one.changes);
+  const told = new Set(changed.flatMap((change) => recordsOf(valuesOf(change))));
+  const apart = net.flatMap(({ matter, oneSided }) =>
+    oneSided.map((sides) => onOneSide(knowledge, known, matter, sides)),
+  );
+  const instead = new Map<string, Instead[]>();
+  for (const one of apart)
+    for (const { record } of one.view.see) instead.set(record, [...(instead.get(record) ?? []), one]);
   const changes = [
-    ...changed.map((change) => viewMatter(knowledge, car, change)),
-    ...[...catalog.records.values()]
-      .filter((record) => !told.has(record.id) && isMatterItself(record))
-      .flatMap((record) => viewRecordChange(knowledge, car, record, before, after) ?? []),
+    ...changed.map((change) => viewMatter(knowledge, known, change)),
+    ...[...catalog.records.values()].flatMap((record) => {
+      const isOwn = !told.has(record.id) && isMatterItself(record);
+      const taken = instead.get(record.id) ?? [];
+      if (!isOwn && taken.length === 0) return [];
+      const view = viewRecordChange(knowledge, record, known) ?? viewInstead(knowledge, record, known, taken);
+      if (!view) return [];
+      return { ...view, ...(taken.length > 0 ? { inPlaceOf: taken.map((it) => sayInPlaceOf(known, it.view)) } : {}) };
+    }),
   ].sort((a, b) => Number(b.trap) - Number(a.trap) || order(knowledge, a.systems[0]) - order(knowledge, b.systems[0]));
   const records = [...new Set(changes.flatMap((change) => change.records))];
   const open = changes.find((change) => change.ask);
   return {
     ...base,
     verdict: changes.length === 0 ? "no change on record" : open ? "look first" : "changed",
-    because: [
+    because: uniqueReasons([
       ...changed
-        .flatMap((change) => [change.from, ...change.steps.map((step) => step.values), change.to].flat())
+        .flatMap(valuesOf)
         .flatMap((value) => value.statements)
         .map((it) => reasonFor(catalog, it)),
       ...records.map((id) => reasonForRecord(catalog, id)),
-    ].filter((reason, i, all) => all.findIndex((other) => other.address === reason.address) === i),
+    ]),
     ...(open?.ask ? { ask: open.ask } : {}),
     changes,
+    notOnRecord: apart.map((one) => one.view),
     leftAlone: leftAlone(knowledge, records, before, after),
   };
+}
+
+interface Instead {
+  readonly view: NotOnRecordView;
+  readonly sides: Sides;
+}
+
+function onOneSide(knowledge: CarKnowledge, years: Years, matter: Matter, sides: Sides): Instead {
+  const { before, after } = years;
+  const [first, last] = [
+    { year: before, cars: sides.before },
+    { year: after, cars: sides.cars },
+  ];
+  const isGone = sides.to.length === 0;
+  const [silent, other] = isGone ? [last, first] : [first, last];
+  const found = inPlaceOf(knowledge, matter, { values: isGone ? sides.from : sides.to, silent, other });
+  return { sides, view: viewOneSided(knowledge, years, matter, sides, found) };
+}
+
+/**
+ * A record that took the place of other values holds where they do not, whatever years it is about itself: it may have ended
+ * them for older cars, or have come to the car with a part.
+ */
+function viewInstead(
+  knowledge: CarKnowledge,
+  record: ChangeRecord,
+  years: Years,
+  [one]: readonly Instead[],
+): ChangeView | undefined {
+  if (!one) return undefined;
+  const value = (said: string) => [{ said, statements: [], cars: NONE }];
+  const [from, to] = one.sides.to.length === 0 ? [HOLDS_NOT, HOLDS] : [HOLDS, HOLDS_NOT];
+  const sides = { ...one.sides, from: value(from), to: [{ ...value(to)[0], cars: one.sides.cars }] } as Sides;
+  return viewRecord(knowledge, years, record.id, sides, [sides]);
+}
+
+function valuesOf({ from, to, steps }: MatterChange) {
+  return [from, ...steps.map((step) => step.values), to].flat();
 }
 
 function yearOf(knowledge: CarKnowledge, car: KnownCar): number {
@@ -106,86 +169,23 @@ function checkYear(knowledge: CarKnowledge, year: number): void {
     throw new QuestionError(`Model year ${year} is not on record. Years run from ${first} to ${last}.`);
 }
 
-function recordsOf(change: MatterChange): string[] {
-  const values = [...change.from, ...change.to, ...change.steps.flatMap((step) => step.values)];
-  return [...new Set(values.flatMap((value) => value.statements.map((it) => it.record)))];
-}
-
-function viewMatter(knowledge: CarKnowledge, car: KnownCar, change: MatterChange): ChangeView {
-  const { catalog } = knowledge;
-  const records = recordsOf(change).flatMap((id) => catalog.records.get(id) ?? []);
-  const ask = whatDecides(knowledge, car, change);
-  return {
-    kind: change.matter.kind,
-    name: change.matter.name,
-    systems: [...new Set(records.flatMap((record) => record.systems))],
-    trap: records.some(isTrap),
-    verdict: ask || isMixed(change.to) ? "look first" : change.certain ? "changed" : "changed against some",
-    from: change.from.map(viewValue),
-    to: change.to.map(viewValue),
-    steps: change.steps.map(({ year, values }) => ({ year, values: values.map(viewValue) })),
-    records: records.map((record) => record.id),
-    ...(ask ? { ask } : {}),
-  };
-}
-
-/**
- * What to look at on the car: what settles its own value. Where that is known, what settles with which cars of the first year
- * it compares, if looking settles that: what ran with the numbers of another car cannot be seen on this one.
- */
-function whatDecides(
-  { catalog: { space } }: CarKnowledge,
-  car: KnownCar,
-  { from, to }: Pick<MatterChange, "from" | "to">,
-): Look | undefined {
-  const { sets } = space;
-  const own = to.length > 1 ? lookAmong(space, car.cars, to) : undefined;
-  if (own) return own;
-  const kinds = from.map(({ said, cars }) => ({ said, cars: kindOfCar(space, cars) }));
-  const apart = kinds.every((a, i) => kinds.slice(i + 1).every((b) => sets.and(a.cars, b.cars) === NONE));
-  if (!apart || kinds.length < 2) return undefined;
-  const known = sets.and(car.cars, space.any(kinds.map((kind) => kind.cars)));
-  return lookAmong(space, known, kinds, (left) => `before ${left}`);
-}
-
-function viewValue(value: Value): ValueView {
-  return { value: value.said, records: [...new Set(value.statements.map((it) => it.record))] };
-}
-
-/** In a mixed stretch only the part itself tells which it is. */
-function isMixed(values: readonly Value[]): boolean {
-  return values.some((value) => value.statements.some((it) => it.type === "mixed"));
-}
-
 /** A record whose instruction holds for cars of one of the years and not for those of the other that are like them. */
-function viewRecordChange(
-  knowledge: CarKnowledge,
-  car: KnownCar,
-  record: ChangeRecord,
-  before: YearOfCar,
-  after: YearOfCar,
-): ChangeView | undefined {
-  const from = holdsIn(knowledge, record, before);
-  const to = holdsIn(knowledge, record, after);
+function viewRecordChange(knowledge: CarKnowledge, record: ChangeRecord, years: Years): ChangeView | undefined {
+  const from = holdsIn(knowledge, record, years.before);
+  const to = holdsIn(knowledge, record, years.after);
   const { space } = knowledge.catalog;
   const cancels = knowledge.cancelsByRecord.get(record.id) ?? [];
   const scopes = [record, ...cancels].flatMap((it) => it.scope?.cars ?? []);
-  const changed = changedCars(space, from, to, namedIn(space, scopes));
-  if (changed === "none") return undefined;
-  const ask = whatDecides(knowledge, car, { from, to });
-  const view = (value: Value): ValueView => ({ value: value.said, records: [record.id] });
-  return {
-    kind: "record",
-    name: record.facts.title,
-    systems: [...record.systems],
-    trap: isTrap(record),
-    verdict: ask ? "look first" : changed === "all" ? "changed" : "changed against some",
-    from: from.map(view),
-    to: to.map(view),
-    steps: [],
-    records: [record.id],
-    ...(ask ? { ask } : {}),
-  };
+  const { changed } = compareYears(space, from, to, namedIn(space, scopes));
+  if (changed.length === 0) return undefined;
+  const sides = (pieces: typeof changed): Sides => sidesOf(space, from, to, pieces);
+  return viewRecord(
+    knowledge,
+    years,
+    record.id,
+    sides(changed),
+    changed.map((piece) => sides([piece])),
+  );
 }
 
 /** What the records between the two years say was left alone on cars like these. */

@@ -7,6 +7,11 @@
  *
  *   If the value of a matter in the later year is that of the earlier year, there is no net change, whatever lay between.
  *   Otherwise it is one change from the first value to the last; each year in which the value changed is a step, with its record.
+ *   Which cars of the two years are compared, and what counts as a value, stands in compare-years.ts. What is on record in one
+ *   of the years only is no change that anybody knows of: it is told apart (in-place-of.ts says which record to read instead).
+ *
+ * The year known is as the plant built it. The car at hand is as it is found: in the place of a part that was seen on it stands
+ * that part, and the figures and procedures that belong to the part came to the car with it.
  *
  * A record that also tells people what to do (a procedure, a tool), or that states no matter at all, is a matter by itself:
  * it is new when it holds in the later year and not in the earlier one, and gone the other way round. A cancelled record
@@ -18,11 +23,13 @@ import type { Catalog, ChangeRecord } from "../records/catalog.ts";
 import { begins } from "../records/concerned.ts";
 import { type Built, type Interval, type Mixed, type Setting, statementsOf } from "../records/statement.ts";
 import { ALL, type CarSet, NONE } from "../scope/diagram.ts";
-import { type Fact, NOT_ASKED } from "../scope/facts.ts";
+import type { Fact } from "../scope/facts.ts";
 import type { Space } from "../scope/space.ts";
 import { span } from "../scope/trait.ts";
+import { type AsFound, asFound } from "./as-found.ts";
 import { carsOf, type KnownCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
+import { compareYears, type Difference, NOT_ON_RECORD, namedIn, runningTraits } from "./compare-years.ts";
 import { sayInterval, sayWindow } from "./say.ts";
 
 type Valued = Built | Mixed | Setting | Interval;
@@ -39,6 +46,8 @@ export interface Value {
   readonly said: string;
   readonly statements: readonly Valued[];
   readonly cars: CarSet;
+  /** Somebody saw the part on the car at hand. */
+  readonly asFound?: true;
 }
 
 /** The cars of one model year that are like the car at hand. */
@@ -47,23 +56,38 @@ export interface YearOfCar {
   readonly cars: CarSet;
   /** Cancellations that came out by then count. Left out: by the end of the year. */
   readonly readIn?: number;
+  /** Parts seen on the car at hand, by place. */
+  readonly found?: ReadonlyMap<string, AsFound>;
 }
 
-export interface Step {
-  readonly year: number;
+export interface Step extends YearOfCar {
   readonly values: readonly Value[];
 }
 
-export interface MatterChange {
-  readonly matter: Matter;
+/** What two years differ in, for some of the cars. */
+export interface Sides {
   readonly from: readonly Value[];
   readonly to: readonly Value[];
-  /** It has changed against every car of the first year that is like this one; otherwise only against some. */
+  /** The cars of the last year that have part in it, and those of the first that they are compared with. */
+  readonly cars: CarSet;
+  readonly before: CarSet;
+  /** It is so of all cars of the last year, against every car of the first that is like them; otherwise only of, or against, some. */
   readonly certain: boolean;
+}
+
+export interface MatterChange extends Sides {
+  readonly matter: Matter;
+  /** The same by kinds of cars, each with its own values. */
+  readonly pieces: readonly Sides[];
   readonly steps: readonly Step[];
 }
 
-export const NOT_ON_RECORD = "not on record";
+export interface NetChange {
+  readonly changes: readonly MatterChange[];
+  /** For some cars the matter is on record in one of the years only; the other side is empty. */
+  readonly oneSided: readonly Sides[];
+}
+
 /** The values of a record that is a matter by itself. */
 export const HOLDS = "holds";
 export const HOLDS_NOT = "does not hold";
@@ -109,24 +133,32 @@ function byConditions({ space, buildable }: Catalog, matter: Matter): Matter[] {
 }
 
 /**
- * Each year from the first to the last with its cars like this one; in years that the car itself may be of, that is the car.
- * The last one is the car at hand, which is read today.
+ * Each year from the first to the last with its cars like this one; in years that the car itself may be of, that is the car. All
+ * are as the plant built them, but for the last one: that is the car at hand, which is read today, with what was found on it.
  */
 export function yearsOfCar(knowledge: CarKnowledge, car: KnownCar, from: number, to: number): YearOfCar[] {
-  const { space } = knowledge.catalog;
+  const { space, buildable } = knowledge.catalog;
   const yearTrait = space.role("year") as number;
   const years = from <= to ? range(from, to) : range(to, from).reverse();
+  const facts = car.facts.filter((fact) => !isFittedSince(space, fact));
+  const built = car.fitted.length === 0 ? car.cars : carsOf(knowledge, buildable, facts, []);
   return years.map((year, i) => {
-    const own = space.sets.and(car.cars, space.where(yearTrait, [[year, year]]));
+    const isLast = i === years.length - 1;
+    const own = space.sets.and(isLast ? car.cars : built, space.where(yearTrait, [[year, year]]));
+    const twins = (): CarSet =>
+      isLast
+        ? carsOf(knowledge, buildable, twinFacts(space, car.facts, year), car.fitted)
+        : carsOf(knowledge, buildable, twinFacts(space, facts, year), []);
     return {
       year,
-      ...(i === years.length - 1 ? { readIn: Number.POSITIVE_INFINITY } : {}),
-      cars:
-        own === NONE
-          ? carsOf(knowledge, knowledge.catalog.buildable, twinFacts(space, car.facts, year), car.fitted)
-          : own,
+      ...(isLast ? { readIn: Number.POSITIVE_INFINITY, found: asFound(knowledge, car) } : {}),
+      cars: own === NONE ? twins() : own,
     };
   });
+}
+
+function isFittedSince(space: Space, fact: Fact): boolean {
+  return fact.part !== undefined || space.isFitted(fact.trait);
 }
 
 /** What a car of another year that is like this one has in common with it: all but the year, and the numbers that run. */
@@ -135,30 +167,32 @@ export function twinFacts(space: Space, facts: readonly Fact[], year: number): F
   const yearTrait = space.role("year") as number;
   const text = `${space.trait(yearTrait).id}=${year}`;
   return [
-    ...facts.filter(({ trait }) => trait === NOT_ASKED || !running.has(trait) || space.isFitted(trait)),
+    ...facts.filter((fact) => isFittedSince(space, fact) || !running.has(fact.trait)),
     { trait: yearTrait, values: [[year, year]], source: "said", text },
   ];
 }
 
-/** The traits that tell one car from the next of its kind: year, running numbers, serials, and what is fitted today. */
-function runningTraits(space: Space): ReadonlySet<number> {
-  return new Set(
-    [...space.traits.keys()].filter((index) => {
-      const { role, kind, of } = space.trait(index);
-      return (
-        role === "year" ||
-        role === "sequence" ||
-        role === "date" ||
-        kind === "serial" ||
-        of !== undefined ||
-        index >= space.declared.length
-      );
-    }),
-  );
+/**
+ * What the records say of a matter for some cars of one year. Nothing said for some of them is a value too: "not on record".
+ * In the place of a part that was found on the car at hand is that part, be it what the plant fitted or not.
+ */
+export function valuesIn(knowledge: CarKnowledge, matter: Matter, year: YearOfCar): Value[] {
+  const built = statedIn(knowledge, matter, year);
+  const found = matter.kind === "part" ? year.found?.get(matter.name) : undefined;
+  if (!found) return built;
+  const { space } = knowledge.catalog;
+  const silent = built.filter((value) => value.said === NOT_ON_RECORD);
+  const stated = space.any(built.filter((value) => !silent.includes(value)).map((value) => value.cars));
+  // Of some cars that this can be the records know such a place: it is one of those. Or of none: then the part shows that there is one.
+  const cars = stated === NONE ? year.cars : stated;
+  const seen = found.parts.map((said): Value => ({ said, statements: [], cars, asFound: true }));
+  const kept = found.certain
+    ? []
+    : built.filter((value) => !silent.includes(value) && !found.parts.includes(value.said));
+  return [...kept, ...seen, ...(stated === NONE ? [] : silent)];
 }
 
-/** What the records say of a matter for some cars of one year. Nothing said for some of them is a value too: "not on record". */
-export function valuesIn(knowledge: CarKnowledge, matter: Matter, { year, cars, readIn = year }: YearOfCar): Value[] {
+function statedIn(knowledge: CarKnowledge, matter: Matter, { year, cars, readIn = year }: YearOfCar): Value[] {
   const { catalog } = knowledge;
   const { sets } = catalog.space;
   const values = new Map<string, { statements: Valued[]; cars: CarSet }>();
@@ -208,81 +242,86 @@ function sayValues(statement: Valued): readonly string[] {
   ];
 }
 
-/** The net change of one matter over some years; nothing where there is none for any car that this can be. */
-export function netChange(
-  knowledge: CarKnowledge,
-  matter: Matter,
-  years: readonly YearOfCar[],
-): MatterChange | undefined {
-  const byYear = years.map((one) => ({ year: one.year, values: valuesIn(knowledge, matter, one) }));
+/**
+ * The net change of one matter over some years: as a rule one. Where cars changed places, so that the values of the two years
+ * are the same all in all, each piece is a change of its own.
+ */
+export function netChange(knowledge: CarKnowledge, matter: Matter, years: readonly YearOfCar[]): NetChange {
+  const { space } = knowledge.catalog;
+  const byYear = years.map((one) => ({ ...one, values: valuesIn(knowledge, matter, one) }));
   const first = byYear[0]?.values ?? [];
   const last = byYear.at(-1)?.values ?? [];
-  const { space } = knowledge.catalog;
   const cancels = matter.statements.flatMap((it) => knowledge.cancelsByRecord.get(it.record) ?? []);
   const scopes = [...matter.statements, ...cancels].flatMap((it) => it.scope?.cars ?? []);
-  const changed = changedCars(space, first, last, namedIn(space, scopes));
-  if (changed === "none") return undefined;
-  const steps = byYear.slice(1).filter(({ values }, i) => sayAll(values) !== sayAll(byYear[i]?.values ?? []));
-  return { matter, from: first, to: last, certain: changed === "all", steps };
+  const { changed, oneSided } = compareYears(space, first, last, namedIn(space, scopes));
+  const part = (pieces: readonly Difference[]): MatterChange => ({
+    matter,
+    ...sidesOf(space, first, last, pieces),
+    pieces: pieces.map((piece) => sidesOf(space, first, last, [piece])),
+    steps: stepsOf(space, byYear, pieces),
+  });
+  const whole = changed.length > 0 ? [part(changed)] : [];
+  return {
+    changes: whole.some(({ from, to }) => sayAll(from) === sayAll(to)) ? changed.map((one) => part([one])) : whole,
+    oneSided: oneSided.map((one) => sidesOf(space, first, last, [one])),
+  };
+}
+
+/** What two years differ in, for cars of both: only the values of cars that have part in it. */
+export function sidesOf(
+  space: Space,
+  first: readonly Value[],
+  last: readonly Value[],
+  pieces: readonly Difference[],
+): Sides {
+  const { sets } = space;
+  const all = space.any(last.map((value) => value.cars));
+  const restrict = (values: readonly Value[], said: readonly string[], kinds: CarSet): Value[] =>
+    values.flatMap((value) => {
+      const cars = sets.and(value.cars, kinds);
+      if (cars === NONE || !said.includes(value.said)) return [];
+      return { ...value, cars, statements: value.statements.filter((it) => sets.meet(cars, it.scope.cars)) };
+    });
+  const compared = space.any(pieces.map((piece) => piece.compared));
+  const kinds = space.any(pieces.map((piece) => piece.kinds));
+  const from = restrict(
+    first,
+    pieces.flatMap((piece) => piece.from),
+    compared,
+  );
+  const to = restrict(
+    last,
+    pieces.flatMap((piece) => piece.to),
+    kinds,
+  );
+  const cars = sets.and(all, kinds);
+  const certain =
+    cars === all && pieces.every((piece) => !piece.from.some((it) => it === NOT_ON_RECORD || piece.to.includes(it)));
+  return { from, to, cars, before: sets.and(space.any(first.map((it) => it.cars)), compared), certain };
+}
+
+/**
+ * The years in which the value changed of the kinds that have part in a change: those compared in the first year, the changed
+ * ones in the last, and both in between.
+ */
+function stepsOf(
+  space: Space,
+  byYear: readonly (YearOfCar & { readonly values: readonly Value[] })[],
+  pieces: readonly Difference[],
+): Step[] {
+  const ofKinds = byYear.map((one, i) => {
+    const kinds = space.any(
+      pieces.flatMap((piece) => [...(i < byYear.length - 1 ? [piece.compared] : []), ...(i > 0 ? [piece.kinds] : [])]),
+    );
+    const values = one.values.map((value) => ({ ...value, cars: space.sets.and(value.cars, kinds) }));
+    return { ...one, values: values.filter(({ cars }) => cars !== NONE) };
+  });
+  return ofKinds.slice(1).filter(({ values }, i) => sayAll(values) !== sayAll(ofKinds[i]?.values ?? []));
 }
 
 /** The cars with everything forgotten that tells one from the next of its kind: what two years have in common. */
 export function kindOfCar(space: Space, cars: CarSet): CarSet {
   return space.sets.forget(cars, runningTraits(space));
-}
-
-/**
- * Each car of the last year is compared with those of the first year that are like it in what the matter depends on: the traits
- * that its statements name, but for what runs. Where there was none, with those that are alike but for equipment; where there
- * was none, with those of the same line; or else with any of them.
- * Changed for all: none of the cars compared has the same value. For none: no value differs.
- */
-export function changedCars(
-  space: Space,
-  first: readonly Value[],
-  last: readonly Value[],
-  named: ReadonlySet<number>,
-): "all" | "some" | "none" {
-  if (first.length === 1 && last.length === 1) return first[0]?.said === last[0]?.said ? "none" : "all";
-  const { sets } = space;
-  let same = false;
-  let differing = false;
-  let rest = last;
-  for (const traits of likenesses(space, named)) {
-    const before = first.map(({ said, cars }) => ({ said, kind: sets.forget(cars, traits) }));
-    const matched = space.any(before.map(({ kind }) => kind));
-    for (const after of rest)
-      for (const { said, kind } of before) {
-        if (sets.and(after.cars, kind) === NONE) continue;
-        if (said === after.said) same = true;
-        else differing = true;
-      }
-    rest = rest
-      .map((value) => ({ ...value, cars: sets.minus(value.cars, matched) }))
-      .filter(({ cars }) => cars !== NONE);
-    if (rest.length === 0) break;
-  }
-  if (!differing) return "none";
-  return same ? "some" : "all";
-}
-
-/** What is not looked at when cars of two years are compared, from the closest likeness to none at all. */
-function likenesses(space: Space, named: ReadonlySet<number>): ReadonlySet<number>[] {
-  const running = runningTraits(space);
-  const all = [...space.traits.keys()];
-  const line = space.role("line");
-  const besides = all.filter((trait) => running.has(trait) || !named.has(trait));
-  return [
-    new Set(besides),
-    new Set([...besides, ...all.filter((trait) => space.trait(trait).kind === "flag")]),
-    new Set(all.filter((trait) => trait !== line)),
-    new Set(all),
-  ];
-}
-
-/** The traits that the scopes of some statements ask for. */
-export function namedIn(space: Space, scopes: Iterable<CarSet>): ReadonlySet<number> {
-  return new Set([...scopes].flatMap((cars) => [...space.sets.traitsOf(cars)]));
 }
 
 function sayAll(values: readonly Value[]): string {
@@ -311,18 +350,33 @@ export function isMatterItself(record: ChangeRecord): boolean {
   );
 }
 
-/** For which cars of a year a record holds: begun, with them in its scope, and not cancelled for them by then; and for which not. */
-export function holdsIn(
-  knowledge: CarKnowledge,
-  record: ChangeRecord,
-  { year, cars, readIn = year }: YearOfCar,
-): Value[] {
+/**
+ * For which cars of a year a record holds: begun, with them in its scope, and not cancelled for them by then; and for which not.
+ * What a record tells people to do about a part that it brought holds for every car on which that part was found.
+ */
+export function holdsIn(knowledge: CarKnowledge, record: ChangeRecord, one: YearOfCar): Value[] {
   const { catalog } = knowledge;
   const { sets } = catalog.space;
+  const { year, cars, readIn = year } = one;
   const begun = (begins(catalog, record) ?? Number.POSITIVE_INFINITY) <= year;
-  const held = begun ? sets.minus(sets.and(cars, record.scope.cars), endedBy(knowledge, record, readIn)) : NONE;
+  const about = begun ? sets.and(cars, record.scope.cars) : NONE;
+  const held = sets.minus(broughtPart(catalog, record, one) ? cars : about, endedBy(knowledge, record, readIn));
   return [
     { said: HOLDS, statements: [], cars: held },
     { said: HOLDS_NOT, statements: [], cars: sets.minus(cars, held) },
   ].filter((value) => value.cars !== NONE);
+}
+
+/** Whether a part was found on the car that the plant fits to the cars of a record that tells what to do. */
+function broughtPart({ space }: Catalog, record: ChangeRecord, { found }: YearOfCar): boolean {
+  if (!found || !isProcedure(record)) return false;
+  const parts = new Set([...found.values()].flatMap((it) => it.parts));
+  return statementsOf(record.statements, "built").some(
+    (it) => it.part !== undefined && parts.has(it.part) && space.sets.within(it.scope.cars, record.scope.cars),
+  );
+}
+
+/** Whether a record tells people in words what to do. */
+export function isProcedure(record: ChangeRecord): boolean {
+  return record.facts.kinds.includes("procedure") || record.statements.some((it) => it.type === "procedure");
 }

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { look, lookAmong, lookAt, sayFact, sayValues, valueWords } from "../../../src/engine/answers/look.ts";
 import { readScope } from "../../../src/engine/scope/read-scope.ts";
+import type { Trait } from "../../../src/engine/scope/trait.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 const { catalog } = tinyKnowledge();
@@ -84,6 +85,19 @@ const VALUES: [string, [number, number][], string[], string][] = [
 ];
 test.each(VALUES)("%s %j", (id, values, written, words) => {
   expect([sayValues(trait(id), values), valueWords(trait(id), values)]).toEqual([written, words]);
+});
+
+test("a whole series of serials is said by its letter", () => {
+  const serial = { ...trait("number"), kind: "serial", prefixes: ["A", "B", "C"], digits: 4 } as Trait;
+  expect(
+    valueWords(serial, [
+      [1, 9_999],
+      [20_000, 20_400],
+    ]),
+  ).toBe("C0000 to C0400, or any number beginning with A");
+  expect(valueWords(serial, [[9_990, 19_999]])).toBe("A9990 to A9999, or any number beginning with B");
+  expect(valueWords(serial, [[1, 29_999]])).toBe("any number");
+  expect(valueWords(serial, [[7, 7]])).toBe("A0007");
 });
 
 test("a fact, as given and as understood", () => {

@@ -8,6 +8,7 @@ import {
   kindOfCar,
   mattersOf,
   netChange,
+  type Sides,
   twinFacts,
   valuesIn,
   yearSpan,
@@ -31,14 +32,20 @@ function kindsOf(year: number): Kind[] {
   }
   return kinds;
 }
-/** How far two kinds are alike: in line and plant, in the line, or not at all. */
-function likeness(a: Kind, b: Kind): number {
-  if (a[0] !== b[0]) return 0;
-  return a[1] === b[1] ? 2 : 1;
-}
 const PARTS = ["HT-101", "HT-102", "HT-201"];
 const CELLS = ["B", "H"].flatMap((line) => ["K", "D"].flatMap((plant) => YEARS.map((year) => ({ line, plant, year }))));
 
+/** The kinds of a year that a kind of another year is most like; if it came in place of some that are no more, those. */
+function comparedWith([line, plant]: Kind, before: readonly Kind[], after: readonly Kind[]): readonly Kind[] {
+  const same = before.filter((kind) => kind[0] === line && kind[1] === plant);
+  if (same.length > 0) return same;
+  const ofLine = before.filter((kind) => kind[0] === line);
+  const alike = ofLine.length > 0 ? ofLine : before;
+  const gone = alike.filter((kind) => !after.some((other) => other.join() === kind.join()));
+  return gone.length > 0 ? gone : alike;
+}
+
+const said = (value: { readonly said: string }): string => value.said;
 const asked = fc.record({
   // Of each kind and year the part that was built in; nothing stated is a value too.
   parts: fc.array(fc.constantFrom(...PARTS, ...PARTS, undefined), { minLength: CELLS.length, maxLength: CELLS.length }),
@@ -48,8 +55,8 @@ const asked = fc.record({
   to: fc.constantFrom(...YEARS),
 });
 
-test("changed for all, for some, for none: as kind by kind", () => {
-  const seen = { all: 0, some: 0, none: 0 };
+test("changed for all, for some, for none, or on record in one year only: as kind by kind", () => {
+  const seen = { all: 0, some: 0, none: 0, oneSided: 0, swap: 0 };
   fc.assert(
     fc.property(asked, ({ parts, line, plant, from, to }) => {
       const statements = CELLS.flatMap((cell, i) =>
@@ -72,19 +79,34 @@ test("changed for all, for some, for none: as kind by kind", () => {
       const possible = (year: number) =>
         kindsOf(year).filter((kind) => (!line || kind[0] === line) && (!plant || kind[1] === plant));
       if (possible(from).length === 0 || possible(to).length === 0) return;
-      const pairs = possible(to).flatMap((after) => {
-        const closest = Math.max(...possible(from).map((before) => likeness(before, after)));
-        return possible(from)
-          .filter((before) => likeness(before, after) === closest)
-          .map((before) => partOf(before, from) === partOf(after, to));
+      const differing = possible(to).flatMap((after) => {
+        const others = comparedWith(after, possible(from), possible(to)).map((before) => partOf(before, from));
+        const stated = [...new Set(others.filter((part) => part !== undefined))];
+        const own = partOf(after, to);
+        return others.includes(own) ? [] : [{ own, stated }];
       });
-      const expected = pairs.every((same) => same) ? "none" : pairs.some((same) => same) ? "some" : "all";
-      expect(found === undefined ? "none" : found.certain ? "all" : "some").toBe(expected);
+      const changes = differing.filter(({ own, stated }) => own !== undefined && stated.length > 0);
+      const values = (all: readonly (string | undefined)[]): string => [...new Set(all)].sort().join();
+      // Where kinds changed places, each is a change of its own, and of some cars only.
+      const isSwap = values(changes.flatMap((it) => it.stated)) === values(changes.map((it) => it.own));
+      const isWhole = changes.length === possible(to).length && !isSwap;
+      const expected = changes.length === 0 ? "none" : isWhole ? "all" : "some";
+      const [change] = found?.changes ?? [];
+      expect(change === undefined ? "none" : change.certain ? "all" : "some").toBe(expected);
+      const sides = (all: readonly Sides[] = []): string[] =>
+        all.map((it) => [it.from, it.to].map((side) => side.map(({ said }) => said).sort()).join(" > ")).sort();
+      const sidesOf = (all: typeof differing): string[] =>
+        [...new Set(all.map(({ own, stated }) => [stated.sort(), own ?? ""].join(" > ")))].sort();
+      expect(sides(found?.changes.flatMap((it) => it.pieces))).toEqual(sidesOf(changes));
+      expect(sides(found?.oneSided)).toEqual(sidesOf(differing.filter((it) => !changes.includes(it))));
+      for (const one of found?.changes ?? []) expect(one.from.map(said)).not.toEqual(one.to.map(said));
       seen[expected]++;
+      if (isSwap && changes.length > 0) seen.swap++;
+      if (differing.length > changes.length) seen.oneSided++;
     }),
     { seed: SEED, numRuns: 1500 },
   );
-  for (const count of [seen.all, seen.some, seen.none]) expect(count).toBeGreaterThan(100);
+  expect(Object.entries(seen).filter(([, count]) => count < 3)).toEqual([]);
 }, 60_000);
 
 describe("over several years", () => {
@@ -97,7 +119,7 @@ describe("over several years", () => {
   const change = (from: number, to: number) => {
     const car = readCar(knowledge, { facts: { line: "B", my: to } });
     const [matter] = mattersOf(knowledge.catalog);
-    const found = matter && netChange(knowledge, matter, yearsOfCar(knowledge, car, from, to));
+    const found = matter && netChange(knowledge, matter, yearsOfCar(knowledge, car, from, to)).changes[0];
     const said = (values: readonly { said: string }[]): string => values.map((it) => it.said).join(" or ");
     return (
       found &&
@@ -189,5 +211,5 @@ test("equipment that a matter does not depend on does not make cars unlike", () 
   const car = readCar(knowledge, { facts: { line: "B", my: 1959 } });
   const [matter] = mattersOf(knowledge.catalog);
   // With and without power take-off in both years: each kind has what it had.
-  expect(matter && netChange(knowledge, matter, yearsOfCar(knowledge, car, 1958, 1959))).toBeUndefined();
+  expect(matter && netChange(knowledge, matter, yearsOfCar(knowledge, car, 1958, 1959)).changes).toEqual([]);
 });
