@@ -61,7 +61,7 @@ export async function benchInterchange(
 }
 
 /** The lines of the generated maker; its records are not needed. */
-async function madeUpCars(): Promise<Catalog> {
+export async function madeUpCars(): Promise<Catalog> {
   const folder = await mkdtemp(join(tmpdir(), "yearmark-chains-"));
   try {
     for (const [path, text] of makeFolder(50)) {
@@ -111,7 +111,7 @@ async function askIn(
 }
 
 /** Cars of which line and year are known, and half of the rest. */
-function questions(catalog: Catalog, slice: Slice, sizes: InterchangeSizes): ChainQuestions {
+export function questions(catalog: Catalog, slice: Slice, sizes: InterchangeSizes): ChainQuestions {
   const chance = random(1);
   const parts = Object.keys(slice.parts);
   return {
