@@ -99,8 +99,14 @@ test("step by step: line, year, an answer, 'I don't know'; each step is in the a
   await page.getByRole("button", { name: /^Ask again/ }).click();
   await untilSettled(page);
   expect(await question.textContent()).toBe(asked);
+  // Undo goes back to the state before, also where the last step took something back.
   await page.getByRole("button", { name: "Undo the last step" }).click();
+  await page.waitForURL(/&skip=/);
+  await page.getByRole("button", { name: "Undo the last step" }).click();
+  await page.waitForURL(new RegExp(`\\?${FIRST.query}$`));
   await untilSettled(page);
+  await page.getByRole("button", { name: "Start again" }).click();
+  expect(await page.locator("#car-status").textContent()).toBe("");
   await page.goBack();
   await untilSettled(page);
   expect(new URL(page.url()).search).toBe(`?${FIRST.query}`);
@@ -133,7 +139,10 @@ test("a number that cannot be is refused with what can be; one that can is taken
   const box = page.locator("#value");
   if (!(await box.isVisible())) {
     await page.getByText("Something else is easier to see?").click();
-    await page.getByRole("button", { name: new RegExp(catalog.space.trait(sequence).label, "i") }).click();
+    await page
+      .locator(".others")
+      .getByRole("button", { name: new RegExp(catalog.space.trait(sequence).label, "i") })
+      .click();
   }
   const last = /to (\S+)\.$/.exec((await page.locator("#value-hint").textContent()) ?? "")?.[1] ?? "";
   await box.fill("1");
@@ -214,6 +223,7 @@ test("a misread character is said, with what it could have been, and put right b
   const { slips } = answerPlate(knowledge, wrong);
   expect(slips[0]?.place).toBe(1);
   expect(await box.textContent()).toContain("Character 1");
+  expect(await page.locator("#car-status").textContent()).toContain("was not read");
   await box.getByRole("button", { name: `${plain[0]} in place 1` }).click();
   await untilSettled(page);
   expect(new URL(page.url()).searchParams.get("plate")).toBe(plain);

@@ -13,9 +13,11 @@ import type { Look } from "../../engine/answers/shapes/look.ts";
 import type { MayFitAnswer } from "../../engine/answers/shapes/may-fit.ts";
 import type { NetChangeAnswer } from "../../engine/answers/shapes/net-change.ts";
 import type { ChangeRecord } from "../../engine/records/catalog.ts";
+import type { Lines } from "../../engine/records/lines-index.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
 import type { Fact } from "../../engine/scope/facts.ts";
 import { Data, type OpenLine } from "./data.ts";
+import { figuresOf, partsOf } from "./on-this-car.ts";
 import { type Judged, judge, netChangeOf, type Reading, readSteps, type Verdicts, yearOfCar } from "./reading.ts";
 import { forgetCar, openStorage, recentCars, remember } from "./recent.ts";
 import {
@@ -29,9 +31,11 @@ import {
   withStep,
   writeAddress,
 } from "./state.ts";
+import { statusWords } from "./status.ts";
 import type { Actions } from "./view/actions.ts";
 import { changedCarView } from "./view/changed-car.ts";
 import { changesView } from "./view/changes.ts";
+import { jumpView } from "./view/jump.ts";
 import { listsView } from "./view/lists.ts";
 import { type Asked, questionView } from "./view/question.ts";
 import { recentView } from "./view/recent.ts";
@@ -75,6 +79,8 @@ interface Wishes {
   /** What was wrong with the last answer typed. */
   wrongValue: string | undefined;
   wrongPart: string | undefined;
+  /** The reader asked for the state before, and the browser is on its way there. */
+  undoing: boolean;
 }
 
 const wishes: Wishes = {
@@ -84,6 +90,7 @@ const wishes: Wishes = {
   sheet: false,
   wrongValue: undefined,
   wrongPart: undefined,
+  undoing: false,
 };
 let shown: Shown;
 let recent = recentCars(storage);
@@ -92,11 +99,26 @@ async function start(): Promise<void> {
   const data = await Data.load(root);
   const onPaper = (printing: boolean): void => {
     wishes.sheet = printing;
+    // Paper cannot wait for what is still being worked out.
+    if (printing) finishLooks(data, shown);
     draw(data);
   };
   addEventListener("beforeprint", () => onPaper(true));
   matchMedia("print").addEventListener("change", ({ matches }) => onPaper(matches));
-  addEventListener("popstate", () => update(data, readAddress(location.search)));
+  addEventListener("popstate", () => {
+    const undone = wishes.undoing;
+    wishes.undoing = false;
+    const before = writeAddress(shown.state);
+    const state = readAddress(location.search);
+    // A link to a heading of this page changes nothing of the car.
+    if (writeAddress(state) === before) return;
+    forgetWishes();
+    update(data, state, () => {
+      if (!undone) return;
+      keepRecent(data, before);
+      toQuestion();
+    });
+  });
   update(data, readAddress(location.search));
 }
 
@@ -128,6 +150,7 @@ function update(data: Data, state: State, arrived: () => void = () => {}): void 
     limit: 0,
   };
   wishes.wrongPart = typeof verdicts === "string" ? verdicts : undefined;
+  announce(data, shown);
   draw(data);
   if (line || only === undefined) arrived();
   void inPieces(rest(data, shown), sameAs(shown), () => draw(data));
@@ -171,12 +194,36 @@ function* rest(data: Data, mine: Shown): Generator<void> {
   }
 }
 
-function announce({ lines: { space } }: Data, { verdicts, questions }: Shown): void {
-  if (!verdicts) return;
-  const { yes, open, no } = verdicts;
-  const [next] = questions;
-  const question = next ? ` Next: ${space.trait(space.find(next.trait) as number).label}?` : "";
-  status.textContent = `${yes.length} apply, ${open.length} to look at first, ${no.length} do not apply.${question}`;
+function finishLooks({ lines: { space } }: Data, { verdicts, looks }: Shown): void {
+  for (const { record } of verdicts?.open ?? []) {
+    const found = verdicts && !looks.has(record.id) ? look(space, verdicts.car.cars, record.scope.cars) : undefined;
+    if (found) looks.set(record.id, found);
+  }
+}
+
+/** How many states of this visit lie before this one; the browser keeps it with each address. */
+function depth(): number {
+  const kept: unknown = history.state;
+  return typeof kept === "object" && kept !== null && "depth" in kept && typeof kept.depth === "number"
+    ? kept.depth
+    : 0;
+}
+
+function announce({ lines }: Data, { state, reading, verdicts, searching }: Shown): void {
+  const next = verdicts && chooseQuestion(lines, verdicts);
+  const counts = verdicts && { yes: verdicts.yes.length, open: verdicts.open.length, no: verdicts.no.length };
+  const words = statusWords({
+    nothingSaid: state.steps.length === 0,
+    plate: reading.plate?.verdict,
+    conflicts: reading.conflict.length > 0 || verdicts?.car.cars === NONE,
+    lineKnown: reading.lines.length === 1,
+    counts,
+    wrongPart: wishes.wrongPart !== undefined,
+    searching,
+    next: next && labelOf(lines.space, next.trait),
+  });
+  status.classList.remove("wrong");
+  if (status.textContent !== words) status.textContent = words;
 }
 
 function draw(data: Data): void {
@@ -186,7 +233,7 @@ function draw(data: Data): void {
   const act = actions(data);
   render(
     html`
-    ${whoView(lines, { state, reading, facts, fitted: shown.fitted }, act)}
+    ${whoView(lines, { state, reading, facts, fitted: shown.fitted, canUndo: depth() > 0 }, act)}
     ${line === undefined && reading.lines.length === 1 ? html`<p>Loading the records of this line …</p>` : nothing}
     ${line && wishes.wrongPart ? html`<p class="wrong" role="alert">${wishes.wrongPart}</p>` : nothing}
     ${line && verdicts && verdicts.car.cars !== NONE ? carView(data, line, verdicts, act) : nothing}
@@ -204,7 +251,7 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
   const { catalog } = line.knowledge;
   const { car, open, yes } = verdicts;
   const year = yearOfCar(lines, car.cars);
-  const asked = chooseQuestion(space.declared[space.role("year") ?? -1]?.id, year);
+  const asked = chooseQuestion(lines, verdicts);
   const skipped = state.steps.flatMap((step) => (step.kind === "skip" ? [step.trait] : []));
   return html`
     ${questionView(
@@ -221,9 +268,17 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
       act,
     )}
     ${changedCarView({ space, chosen: wishes.tellOf, wrong: wishes.wrongPart }, act)}
-    <p class="tally"><b>${yes.length}</b> apply · <b>${open.length}</b> to look at first · <b>${verdicts.no.length}</b> do not apply
+    <p class="tally"><span class="counts">${tallyLink("yes-head", yes.length, "apply", act)} · ${tallyLink("open-head", open.length, "to look at first", act)} · ${tallyLink("no-head", verdicts.no.length, "do not apply", act)}</span>
       <button type="button" class="plain print" @click=${() => print()}>Print the bay sheet</button></p>
-    ${changesView({ catalog, years: lines.years, year, known: state.known, net: shown.net }, act)}
+    ${jumpView(
+      [
+        { name: "open", words: "to look at first", items: open },
+        { name: "yes", words: "apply", items: yes },
+      ],
+      catalog.systems,
+      act,
+    )}
+    ${changesView({ catalog, years: lines.years, year, known: state.known, net: shown.net, whole: wishes.whole.has("changes") }, act)}
     ${listsView(
       {
         catalog,
@@ -231,6 +286,8 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
         looks: shown.looks,
         explained: shown.explained,
         cancelled: (item) => cancelledOn(line, car.cars, item),
+        has: ({ record }) => partsOf(line.knowledge, car, record),
+        figures: ({ record }) => figuresOf(line.knowledge, car, record),
         whole: wishes.whole,
         limit: shown.limit,
       },
@@ -239,7 +296,13 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
     ${wishes.sheet ? sheet(line, verdicts, skipped) : nothing}`;
 }
 
-function sheet({ knowledge: { catalog } }: OpenLine, verdicts: Verdicts, skipped: readonly string[]) {
+function tallyLink(id: string, count: number, words: string, act: Actions) {
+  return html`<a href="#${id}" @click=${act.jump}><b>${count}</b> ${words}</a>`;
+}
+
+function sheet(line: OpenLine, verdicts: Verdicts, skipped: readonly string[]) {
+  const { knowledge } = line;
+  const { catalog } = knowledge;
   const { space } = catalog;
   const printed = recordsOnPaper(verdicts);
   return sheetView({
@@ -252,20 +315,26 @@ function sheet({ knowledge: { catalog } }: OpenLine, verdicts: Verdicts, skipped
     yes: verdicts.yes,
     beside: verdicts.beside,
     looks: shown.looks,
+    has: (record) => partsOf(knowledge, verdicts.car, record),
+    figures: (record) => figuresOf(knowledge, verdicts.car, record),
+    cancelled: (item) => cancelledOn(line, verdicts.car.cars, item),
     net: typeof shown.net === "string" ? undefined : shown.net,
     cautions: cautionsFor(
       catalog,
       printed.flatMap((record) => record.systems),
       printed.flatMap((record) => record.facts.components),
     ),
-    records: printed,
+    certain: printed.filter((record) => verdicts.open.every((item) => item.record !== record)),
     address: location.href,
   });
 }
 
 /** The reader's wish comes first, then the model year, without which little can be said, then what the engine asks for. */
-function chooseQuestion(yearTrait: string | undefined, year: number | undefined): Asked | undefined {
+function chooseQuestion(lines: Lines, { car }: Verdicts): Asked | undefined {
   const { questions, state } = shown;
+  const { space } = lines;
+  const yearTrait = space.declared[space.role("year") ?? -1]?.id;
+  const year = yearOfCar(lines, car.cars);
   const wish = questions.find((one) => one.trait === wishes.first);
   if (wish) return wish;
   const isSaid = state.steps.some((step) => step.kind === "skip" && step.trait === yearTrait);
@@ -308,18 +377,36 @@ function actions(data: Data): Actions {
         ...facts.flatMap((fact) => factSteps(data, fact)),
         ...state.steps.filter((step) => step.kind !== "plate"),
       ]),
-    undo: () => steps(state.steps.slice(0, -1)),
-    startAgain: () => go(data, { ...NOTHING_SAID, known: state.known }),
+    undo: () => {
+      if (depth() > 0) {
+        wishes.undoing = true;
+        history.back();
+      } else go(data, { ...state, steps: state.steps.slice(0, -1) }, { inPlace: true });
+    },
+    startAgain: () => go(data, NOTHING_SAID),
     askFor: (trait) => {
+      const skipped = state.steps.find((step) => step.kind === "skip" && step.trait === trait);
+      if (skipped) steps(without(state.steps, skipped));
       wishes.first = trait;
+      announce(data, shown);
       draw(data);
       toQuestion();
+    },
+    jump: (event) => {
+      const link = event.currentTarget as HTMLAnchorElement;
+      const heading = document.getElementById(link.hash.slice(1));
+      if (!heading) return;
+      event.preventDefault(); // The address holds the car, and a place on the page is no step.
+      for (let at = heading.closest("details"); at; at = at.parentElement?.closest("details") ?? null) at.open = true;
+      heading.tabIndex = -1;
+      heading.scrollIntoView({ block: "start", behavior: "instant" });
+      heading.focus({ preventScroll: true });
     },
     tellOf: (trait) => {
       wishes.tellOf = trait;
       draw(data);
     },
-    compareWith: (known) => go(data, { ...state, known }, false),
+    compareWith: (known) => go(data, { ...state, known }, { stay: true }),
     showAll: (list) => {
       wishes.whole.add(list);
       draw(data);
@@ -344,14 +431,22 @@ function factSteps({ lines: { space } }: Data, { trait, values }: Fact): Step[] 
   return value === undefined || others.length > 0 ? [] : [{ kind: "fact", trait: id, value }];
 }
 
-function go(data: Data, state: State, moveOn = true): void {
+/** `stay`: the keyboard stays where it is. `inPlace`: there is nothing before this state to go back to. */
+function go(data: Data, state: State, { stay = false, inPlace = false } = {}): void {
   const before = writeAddress(shown.state);
-  history.pushState(null, "", `${location.pathname}${writeAddress(state)}`);
-  wishes.first = wishes.wrongValue = wishes.wrongPart = undefined;
+  const address = `${location.pathname}${writeAddress(state)}`;
+  if (inPlace) history.replaceState({ depth: 0 }, "", address);
+  else if (writeAddress(state) !== before) history.pushState({ depth: depth() + 1 }, "", address);
+  forgetWishes();
   update(data, state, () => {
     keepRecent(data, before);
-    if (moveOn) toQuestion();
+    if (!stay) toQuestion();
   });
+}
+
+/** What was wished of the car as it was known before. */
+function forgetWishes(): void {
+  wishes.first = wishes.wrongValue = wishes.wrongPart = undefined;
 }
 
 /** A car is worth keeping once its line is known and something besides. */

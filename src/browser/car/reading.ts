@@ -2,19 +2,19 @@
 import { answerNetChange } from "../../engine/answers/answer-net-change.ts";
 import { answerPlate } from "../../engine/answers/answer-plate.ts";
 import { type KnownCar, readCar } from "../../engine/answers/car.ts";
+import type { CarKnowledge } from "../../engine/answers/car-knowledge.ts";
 import type { Listed } from "../../engine/answers/car-list.ts";
 import { QuestionError } from "../../engine/answers/question-error.ts";
 import type { NetChangeAnswer } from "../../engine/answers/shapes/net-change.ts";
 import type { PlateAnswer } from "../../engine/answers/shapes/plate.ts";
 import { yearsOf } from "../../engine/records/concerned.ts";
 import type { Lines } from "../../engine/records/lines-index.ts";
-import { statementsOf } from "../../engine/records/statement.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
 import { carsWith, conflict, type Fact, FactError, readFacts } from "../../engine/scope/facts.ts";
 import { includes } from "../../engine/scope/ranges.ts";
-import type { Space } from "../../engine/scope/space.ts";
 import { numberOf } from "../../engine/scope/trait.ts";
 import type { OpenLine } from "./data.ts";
+import { type Has, partsOf } from "./on-this-car.ts";
 import { carOf, plateOf, type State, type Step } from "./state.ts";
 
 export interface Reading {
@@ -98,8 +98,7 @@ export interface Verdicts {
 
 export interface Beside {
   readonly item: Judged;
-  /** "pump: HT-101". */
-  readonly has: readonly string[];
+  readonly has: readonly Has[];
 }
 
 /** The car against the records of its line; a text where a step is not understood, such as a part that nobody knows. */
@@ -123,27 +122,23 @@ export function judge({ knowledge, list, order }: OpenLine, steps: readonly Step
     yes: sorted.yes,
     open: sorted["look first"],
     no: sorted.no,
-    beside: otherSide(knowledge.catalog.space, car, sorted.no),
+    beside: otherSide(knowledge, car, sorted.no),
   };
 }
 
 /** Running changes that hold for a car like this one with another number: being before the point is an answer too. */
-function otherSide({ declared, sets }: Space, { facts, cars }: KnownCar, no: readonly Judged[]): Beside[] {
+function otherSide(knowledge: CarKnowledge, car: KnownCar, no: readonly Judged[]): Beside[] {
+  const { declared, sets } = knowledge.catalog.space;
   const numbers = new Set(
-    facts.flatMap(({ trait: index }) => {
+    car.facts.flatMap(({ trait: index }) => {
       const trait = declared[index];
       return trait && (trait.role === "sequence" || trait.role === "date" || trait.kind === "serial") ? [index] : [];
     }),
   );
-  const alike = sets.forget(cars, numbers);
+  const alike = sets.forget(car.cars, numbers);
   return no
     .filter(({ record }) => record.facts.kinds.includes("running") && sets.meet(alike, record.scope.cars))
-    .map((item) => ({
-      item,
-      has: statementsOf(item.record.statements, "built")
-        .filter((it) => it.part !== undefined && sets.within(cars, it.scope.cars))
-        .map((it) => `${it.place}: ${it.part}`),
-    }));
+    .map((item) => ({ item, has: partsOf(knowledge, car, item.record) }));
 }
 
 /** The one model year that the car can be of, if there is one. */

@@ -4,7 +4,7 @@ import type { RetrofitsAnswer } from "../../engine/answers/shapes/retrofits.ts";
 import type { System } from "../../engine/records/catalog.ts";
 import { copyOrder } from "../at-hand/copy-order.ts";
 import type { AtHand } from "../at-hand/page.ts";
-import { partLink, reasonView } from "../fit/view/answer.ts";
+import { partLink, reasonView } from "../fit/view/reason.ts";
 
 type Path = RetrofitsAnswer["paths"][number];
 type Blocked = RetrofitsAnswer["blocked"][number];

@@ -6,7 +6,7 @@ import { type Fact, NOT_ASKED } from "../scope/facts.ts";
 import { nextLook } from "../scope/question.ts";
 import type { Ranges } from "../scope/ranges.ts";
 import type { Space } from "../scope/space.ts";
-import { type Trait, writtenValue } from "../scope/trait.ts";
+import { type SerialTrait, stretch, type Trait, writtenValue } from "../scope/trait.ts";
 import type { FactView, Look } from "./shapes/look.ts";
 
 /** What a verdict on a record means for the car. */
@@ -93,8 +93,9 @@ export function sayValues(trait: Trait, values: Ranges): string[] {
   );
 }
 
-/** The same for people: labels in place of ids. */
+/** The same for people: labels in place of ids, and a series of numbers that is in it whole by its letter. */
 export function valueWords(trait: Trait, values: Ranges): string {
+  if (trait.kind === "serial") return serialWords(trait, values);
   if (trait.kind !== "list")
     return sayValues(trait, values)
       .map((text) => text.replace("..", " to "))
@@ -103,6 +104,26 @@ export function valueWords(trait: Trait, values: Ranges): string {
     .filter((_, i) => values.some(([from, to]) => from <= i && i <= to))
     .map((value) => value.label)
     .join(" or ");
+}
+
+/** "R318204 to R335699, or any number beginning with L". Numbers are counted from 1: without a 0 a series is still whole. */
+function serialWords(trait: SerialTrait, values: Ranges): string {
+  const single: string[] = [];
+  const whole: string[] = [];
+  for (const [from, to] of values) {
+    // A run of numbers may go on from one letter into the next.
+    for (let at = from; at <= to; ) {
+      const [first, last] = stretch(trait, at);
+      const end = Math.min(to, last);
+      if (at <= first + 1 && end === last) whole.push(trait.prefixes[first / 10 ** trait.digits] ?? "");
+      else
+        single.push(at === end ? writtenValue(trait, at) : `${writtenValue(trait, at)} to ${writtenValue(trait, end)}`);
+      at = end + 1;
+    }
+  }
+  if (whole.length === 0) return single.join(" or ");
+  const any = whole.length === trait.prefixes.length ? "any number" : `any number beginning with ${whole.join(" or ")}`;
+  return single.length === 0 ? any : `${single.join(" or ")}, or ${any}`;
 }
 
 export function sayFact(space: Space, fact: Fact): FactView {

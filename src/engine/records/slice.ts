@@ -1,12 +1,12 @@
 /**
  * What a page needs to answer for a car of one model line, beside the index of lines: the records with such cars in their
- * scope, without stories and marks, which stand on the records' own pages. The page opens it to a catalog and asks the same
+ * scope, without stories, which stand on the records' own pages. The page opens it to a catalog and asks the same
  * answers as the command line.
  */
 import { NONE } from "../scope/diagram.ts";
 import { readScope } from "../scope/read-scope.ts";
 import type { Scope } from "../scope/scope.ts";
-import type { Catalog, Caution, ChangeRecord, Component, Line, Part, System } from "./catalog.ts";
+import type { Catalog, Caution, ChangeRecord, Component, Feature, Line, Part, System } from "./catalog.ts";
 import type { Lines } from "./lines-index.ts";
 import { readStatements } from "./resolve/statements.ts";
 import type { ChangeFile } from "./shapes/change.ts";
@@ -20,9 +20,14 @@ export interface Slice {
   readonly records: readonly ChangeFile[];
   /** By part number. */
   readonly parts: Readonly<Record<string, PackedPart>>;
+  /** The marks by which the parts of a component are told apart, by its id; how to look stands on the parts' own pages. */
+  readonly features?: Readonly<Record<string, readonly Feature[]>>;
 }
 
-type PackedPart = Pick<Part, "name" | "component" | "hand"> & { readonly castings?: readonly string[] };
+type PackedPart = Pick<Part, "name" | "component" | "hand"> & {
+  readonly castings?: readonly string[];
+  readonly marks?: Part["marks"];
+};
 
 export function sliceOf(catalog: Catalog, line: Line): Slice {
   const { space } = catalog;
@@ -38,7 +43,8 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
       concerned.has(record.id) || statementsOf(record.statements, "cancels").some((it) => concerned.has(it.target)),
   );
   const components = new Set(records.flatMap((record) => record.components.map((component) => component.id)));
-  const named = records.flatMap((record) => record.statements.flatMap(partsNamed));
+  const named = new Set(records.flatMap((record) => record.statements.flatMap(partsNamed)));
+  const parts = [...named].flatMap((number) => catalog.parts.get(number) ?? []);
   return {
     format: "yearmark-line/1",
     line: line.id,
@@ -52,17 +58,23 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
     })),
     cautions: catalog.cautions,
     records: records.map(({ facts }) => ({ ...facts, story: "", words: [] })),
-    parts: Object.fromEntries(
-      [...new Set(named)].flatMap((number) => {
-        const part = catalog.parts.get(number);
-        return part ? [[part.number, packPart(part)]] : [];
-      }),
+    parts: Object.fromEntries(parts.map((part) => [part.number, packPart(part)])),
+    features: Object.fromEntries(
+      parts
+        .filter((part) => part.features.length > 0)
+        .map((part) => [part.component, part.features.map(({ note: _, ...feature }) => feature)]),
     ),
   };
 }
 
-function packPart({ name, component, hand, castings }: Part): PackedPart {
-  return { name, component, ...(hand ? { hand } : {}), ...(castings.length > 0 ? { castings } : {}) };
+function packPart({ name, component, hand, castings, marks }: Part): PackedPart {
+  return {
+    name,
+    component,
+    ...(hand ? { hand } : {}),
+    ...(castings.length > 0 ? { castings } : {}),
+    ...(Object.keys(marks).length > 0 ? { marks } : {}),
+  };
 }
 
 /** A record may state a figure or part for cars that its own scope leaves out: the ones before the change. */
@@ -73,8 +85,8 @@ function statesFor(catalog: Catalog, record: ChangeRecord, line: Line): boolean 
 }
 
 /**
- * The records that say of some part whether it may go on cars of a line, be they about that line or not: in place of a part of
- * these cars, of one that may stand in for it, or of one that must go along.
+ * The records that say of some part whether it may go on cars of a line, or what is delivered for it, be they about that line or
+ * not: in place of a part of these cars, of one that may stand in for it, that is delivered for it, or that must go along.
  */
 function speakOfParts({ space, records }: Catalog, line: Line): Set<string> {
   const isForLine = (it: { readonly scope: Scope | undefined }): boolean =>
@@ -86,12 +98,18 @@ function speakOfParts({ space, records }: Catalog, line: Line): Set<string> {
   const parts = new Set(built.flatMap(partsNamed));
   const found = new Set<string>();
   const standIns = statementsOf(all, "stands-in");
+  const orders = statementsOf(all, "supersedes");
   for (let before = -1; before !== parts.size + found.size; ) {
     before = parts.size + found.size;
     for (const it of standIns) {
       if (it.for !== undefined ? !parts.has(it.for) : it.scope === undefined && !parts.has(it.part)) continue;
       found.add(it.record);
       for (const part of [it.part, ...it.with]) parts.add(part);
+    }
+    for (const it of orders) {
+      if (!parts.has(it.old)) continue;
+      found.add(it.record);
+      for (const part of [it.new, ...it.with]) parts.add(part);
     }
   }
   return found;
@@ -123,9 +141,9 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
       },
     ];
   });
-  const parts = Object.entries(slice.parts).map(([number, { castings = [], ...part }]): [string, Part] => [
+  const parts = Object.entries(slice.parts).map(([number, { castings = [], marks = {}, ...part }]): [string, Part] => [
     number,
-    { number, ...part, castings: [...castings], aliases: [], marks: {}, features: [] },
+    { number, ...part, castings: [...castings], aliases: [], marks, features: slice.features?.[part.component] ?? [] },
   ]);
   return {
     maker: { name: "", title: "", about: "", site: "", language: "en", units: "us" },

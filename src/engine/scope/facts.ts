@@ -8,7 +8,7 @@ import { type CarSet, NONE } from "./diagram.ts";
 import { nearest } from "./nearest.ts";
 import { type Ranges, ranges } from "./ranges.ts";
 import type { Space } from "./space.ts";
-import { numberOf, span, type Trait, writtenValue } from "./trait.ts";
+import { numberOf, prefixesOf, span, type Trait, writtenValue } from "./trait.ts";
 
 export type FactSource = "as found" | "plate" | "said";
 
@@ -120,7 +120,8 @@ function sayGiven(value: Given): string {
  * The cars that were built and fit the facts.
  *
  * Facts about the car as it was built narrow what was built. Facts as found come last: their trait, and the traits that go
- * with it, are forgotten first, so that a car with another engine than it left the plant with is still a car.
+ * with it, are forgotten first, so that a car with another engine than it left the plant with is still a car. A serial found
+ * tells by its letter what it sits on.
  */
 export function carsWith(space: Space, built: CarSet, facts: readonly Fact[]): CarSet {
   const narrow = (cars: CarSet, fact: Fact): CarSet => space.sets.and(cars, space.where(fact.trait, fact.values));
@@ -129,7 +130,23 @@ export function carsWith(space: Space, built: CarSet, facts: readonly Fact[]): C
   const found = asked.filter((fact) => fact.source === "as found");
   const cars = asBuilt.reduce(narrow, built);
   if (found.length === 0 || cars === NONE) return cars;
-  return found.reduce(narrow, space.sets.forget(cars, replacedBy(space, found)));
+  return [...found, ...headsOf(space, found)].reduce(narrow, space.sets.forget(cars, replacedBy(space, found)));
+}
+
+/**
+ * What the letters of serials found tell of the traits that they go with: a letter that is the name of a value there is that
+ * value. The number itself tells nothing more: an engine changed since may have one that no car of this year or line had.
+ */
+function headsOf(space: Space, found: readonly Fact[]): Fact[] {
+  return found.flatMap((fact) => {
+    const trait = space.trait(fact.trait);
+    const head = trait.of === undefined ? undefined : space.find(trait.of);
+    if (trait.kind !== "serial" || head === undefined) return [];
+    const values = prefixesOf(trait, fact.values).map((prefix) => numberOf(space.trait(head), prefix));
+    // One letter that is no such name, and it may be any of them.
+    if (values.some((value) => value === undefined)) return [];
+    return [{ ...fact, trait: head, values: ranges(values.map((value) => [value as number, value as number])) }];
+  });
 }
 
 /** The traits that facts as found take the place of: their own, what those go with, and all that goes with these. */

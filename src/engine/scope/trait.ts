@@ -2,6 +2,7 @@
  * A trait is a property by which cars differ. Inside the engine its values are whole numbers:
  * the place in a list, no = 0 and yes = 1, the number itself, the day, or a serial with its letter in front.
  */
+import type { Ranges } from "./ranges.ts";
 
 export interface TraitValue {
   readonly id: string;
@@ -132,6 +133,12 @@ export function stretch(trait: Trait, number: number): readonly [number, number]
   const size = 10 ** trait.digits;
   const start = Math.floor(number / size) * size;
   return [start, start + size - 1];
+}
+
+/** The letters that serials within these ranges begin with. */
+export function prefixesOf(trait: SerialTrait, values: Ranges): string[] {
+  const size = 10 ** trait.digits;
+  return trait.prefixes.filter((_, i) => values.some(([from, to]) => from < (i + 1) * size && to >= i * size));
 }
 
 /** Days since 1970-01-01 of a calendar date written year-month-day, or nothing when there is no such day. */

@@ -2,9 +2,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { answerCar } from "../../../src/engine/answers/answer-car.ts";
+import { answerCurrent } from "../../../src/engine/answers/answer-current.ts";
 import { answerMayFit } from "../../../src/engine/answers/answer-may-fit.ts";
 import { answerNetChange } from "../../../src/engine/answers/answer-net-change.ts";
 import { openCarKnowledge } from "../../../src/engine/answers/car-knowledge.ts";
+import type { CurrentAnswer } from "../../../src/engine/answers/shapes/current.ts";
 import type { MayFitAnswer } from "../../../src/engine/answers/shapes/may-fit.ts";
 import { linesIndexOf, openLinesIndex } from "../../../src/engine/records/lines-index.ts";
 import { openSlice, sliceOf } from "../../../src/engine/records/slice.ts";
@@ -68,7 +70,10 @@ test("whether a part may go on is the same, part by part", async () => {
         if (own.catalog.parts.has(part)) expect(told(answerMayFit(own, asked))).toEqual(told(whole));
         // What records of the line do not name is not on record for it.
         else expect([part, line.id, whole.verdict]).toEqual([part, line.id, "not on record"]);
-        if (own.catalog.parts.has(part)) named++;
+        if (!own.catalog.parts.has(part)) continue;
+        named++;
+        const currents = (it: CurrentAnswer) => it.currents.map(({ part, fits }) => [part, fits]);
+        expect(currents(answerCurrent(own, asked))).toEqual(currents(answerCurrent(knowledge, asked)));
       }
   }
   expect(named).toBeGreaterThan(500);

@@ -4,6 +4,7 @@ import { NONE } from "../../../src/engine/scope/diagram.ts";
 import { carsWith, conflict, type Fact, FactError, neededFacts, readFacts } from "../../../src/engine/scope/facts.ts";
 import { ranges } from "../../../src/engine/scope/ranges.ts";
 import { Space } from "../../../src/engine/scope/space.ts";
+import type { ListTrait } from "../../../src/engine/scope/trait.ts";
 import { FLEET_TRAITS, fleetSpace } from "../../helpers/listed-fleet.ts";
 import { askedSet, setOf } from "../../helpers/random-sets.ts";
 import { SEED } from "../../helpers/seed.ts";
@@ -111,6 +112,27 @@ describe("facts as found", () => {
 
   test("a number found takes the place of what it goes with", () => {
     expect(carsWith(withParts, built, [say(number, 7, "as found")])).toBe(withParts.where(number, [[7, 7]]));
+  });
+
+  test("a number found with a letter tells what it goes with, also a number that no car left the plant with", () => {
+    const { values = [] } = FLEET_TRAITS[plant] as ListTrait;
+    const letters = values.slice(0, 2).map(({ id }) => id);
+    const lettered = new Space(
+      FLEET_TRAITS.map((trait) =>
+        trait.id === "number"
+          ? { ...trait, of: "plant", kind: "serial" as const, prefixes: letters, digits: 2 }
+          : trait,
+      ),
+    );
+    const { sets } = lettered;
+    // Of each of two plants 1 to 40, with its own letter.
+    const pairs = [0, 1].map((one) =>
+      sets.and(lettered.where(plant, [[one, one]]), lettered.where(number, [[one * 100 + 1, one * 100 + 40]])),
+    );
+    const all = lettered.any(pairs);
+    const found = carsWith(lettered, all, [say(plant, 0, "said"), say(number, 177, "as found")]);
+    expect(sets.valuesOf(found, plant)).toEqual([[1, 1]]);
+    expect(carsWith(lettered, all, [say(plant, 0, "as found"), say(number, 177, "as found")])).toBe(NONE);
   });
 });
 

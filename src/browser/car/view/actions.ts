@@ -9,11 +9,13 @@ export interface Actions {
   asFacts(facts: readonly Fact[]): void;
   undo(): void;
   startAgain(): void;
-  /** Asks for this trait next. */
+  /** Asks for this trait next, also one that was said to be not known. */
   askFor(trait: string): void;
   /** Opens the form for this trait of a car that was changed. */
   tellOf(trait: string): void;
   compareWith(year: number | undefined): void;
+  /** Opens the group that a heading stands on, and takes the reader there. */
+  jump(event: Event): void;
   /** Shows all of a list that is long. */
   showAll(list: string): void;
   /** Works out why a record is in, out or open. */

@@ -4,6 +4,8 @@ import type { ChangeView, NetChangeAnswer } from "../../../engine/answers/shapes
 import type { Catalog } from "../../../engine/records/catalog.ts";
 import { readingOrder, underHeadings } from "../order.ts";
 import type { Actions } from "./actions.ts";
+import { foldedGroups, isFolded } from "./fold.ts";
+import { lookButton } from "./look-button.ts";
 import { factViewWords, outcomeWords, valuesWords } from "./words.ts";
 
 export interface ChangesParts {
@@ -14,13 +16,15 @@ export interface ChangesParts {
   readonly known: number | undefined;
   /** The answer, or why there is none. */
   readonly net: NetChangeAnswer | string | undefined;
+  /** Whether all headings are open. */
+  readonly whole: boolean;
 }
 
 export function changesView(parts: ChangesParts, act: Actions): TemplateResult {
   const { years, year, known } = parts;
   return html`
     <section aria-labelledby="changes">
-      <h2 id="changes">What changed</h2>
+      <h2 id="changes" tabindex="-1">What changed</h2>
       <div class="compare">
         <label for="known">The model year that you know</label>
         <select id="known" @change=${(event: Event) => {
@@ -35,11 +39,11 @@ export function changesView(parts: ChangesParts, act: Actions): TemplateResult {
     </section>`;
 }
 
-function result({ catalog, net }: ChangesParts, act: Actions): TemplateResult {
+function result({ catalog, net, whole }: ChangesParts, act: Actions): TemplateResult {
   if (net === undefined) return html`<p>…</p>`;
   if (typeof net === "string") return html`<p class="wrong">${net}</p>`;
   if (net.verdict === "no such car in that year")
-    return html`<p>A car like this one was not built for ${net.from}: ${(net.conflict ?? []).map(factViewWords).join(" and ")} do not go together.</p>`;
+    return html`<p>A car like this one was not built for ${net.from}: ${(net.conflict ?? []).map((fact) => factViewWords(catalog.space, fact)).join(" and ")} do not go together.</p>`;
   if (net.changes.length === 0)
     return html`<p>No change on record between ${net.from} and ${net.to}. That is not the same as “no change”.</p>`;
   const groups = underHeadings(
@@ -49,7 +53,14 @@ function result({ catalog, net }: ChangesParts, act: Actions): TemplateResult {
   );
   return html`
     <p>${net.changes.length === 1 ? "One thing" : `${net.changes.length} things`} changed from ${net.from} to ${net.to}.</p>
-    ${groups.map((group) => html`<h3>${group.heading}</h3><ul class="records changes">${group.items.map((change) => changeItem(catalog, change, act))}</ul>`)}
+    ${foldedGroups(
+      "changes",
+      groups,
+      (group) =>
+        html`<ul class="records changes">${group.items.map((change) => changeItem(catalog, change, act))}</ul>`,
+      whole,
+    )}
+    ${isFolded(net.changes.length, groups.length) && !whole ? html`<p class="more"><button type="button" class="plain" @click=${() => act.showAll("changes")}>Show all ${net.changes.length}</button></p>` : nothing}
     ${
       net.leftAlone.length > 0
         ? html`<h3>Left alone on purpose</h3><ul class="left-alone">${net.leftAlone.map(({ record, what }) => html`<li>${what} ${recordLink(record, act)}</li>`)}</ul>`
@@ -70,7 +81,7 @@ function changeItem(catalog: Catalog, change: ChangeView, act: Actions): Templat
         : html`<p class="from-to"><span>${valuesWords(catalog, change.name, change.from)}</span> <span aria-hidden="true">→</span><span class="hidden">became</span> <b>${valuesWords(catalog, change.name, change.to)}</b></p>`
     }
     ${change.verdict === "changed against some" ? html`<p class="note">Some cars of the earlier year had it already.</p>` : nothing}
-    ${change.ask ? html`<p class="look"><b>Look at the ${change.ask.label}.</b> ${outcomeWords(change.ask)}.</p>` : nothing}
+    ${change.ask ? html`<p class="look">${lookButton(change.ask, change.name, act)}. ${outcomeWords(change.ask)}.</p>` : nothing}
     ${change.verdict === "look first" && !change.ask ? html`<p class="look">Only the part itself tells: look at its marks.</p>` : nothing}
     ${path ? html`<p class="note">On the way: ${path}</p>` : nothing}
     <p class="who">${change.records.map((id) => html`${recordLink(id, act)} `)}</p>

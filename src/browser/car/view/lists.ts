@@ -6,9 +6,12 @@ import type { Look } from "../../../engine/answers/shapes/look.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
 import { describe } from "../../../engine/scope/describe.ts";
 import type { Space } from "../../../engine/scope/space.ts";
+import { type Figure, type Has, hasWords } from "../on-this-car.ts";
 import { underHeadings } from "../order.ts";
 import type { Judged, Verdicts } from "../reading.ts";
 import type { Actions } from "./actions.ts";
+import { foldedGroups, isFolded } from "./fold.ts";
+import { lookButton } from "./look-button.ts";
 import { factViewWords, labelOf, outcomeWords } from "./words.ts";
 
 export interface ListParts {
@@ -20,6 +23,9 @@ export interface ListParts {
   readonly explained: ReadonlyMap<string, AppliesAnswer>;
   /** Records that another one has cancelled for this car: yes, or perhaps. */
   readonly cancelled: (record: Judged) => "yes" | "look first" | undefined;
+  /** Which part the car has where the record names one, and which figures of the record hold on it. */
+  readonly has: (record: Judged) => readonly Has[];
+  readonly figures: (record: Judged) => readonly Figure[];
   /** Lists of which all is shown. */
   readonly whole: ReadonlySet<string>;
   /** Any other list is drawn whole if it has no more records than this; otherwise a screenful. */
@@ -32,16 +38,16 @@ export function listsView(parts: ListParts, act: Actions): TemplateResult {
   const { yes, open, no, beside } = parts.verdicts;
   return html`
     <section aria-labelledby="open-head" class="open-list">
-      <h2 id="open-head">Look first: ${open.length}</h2>
+      <h2 id="open-head" tabindex="-1">Look first: ${open.length}</h2>
       ${open.length === 0 ? html`<p class="none">No record depends on anything that is not known.</p>` : list(parts, "open", open, act)}
     </section>
     <section aria-labelledby="yes-head" class="yes-list">
-      <h2 id="yes-head">Applies: ${yes.length}</h2>
+      <h2 id="yes-head" tabindex="-1">Applies: ${yes.length}</h2>
       ${yes.length === 0 ? html`<p class="none">No record. That is not the same as “no change”.</p>` : list(parts, "yes", yes, act)}
     </section>
     ${beside.length > 0 ? besideView(beside, act) : nothing}
     <section aria-labelledby="no-head" class="no-list">
-      <h2 id="no-head">Does not apply: ${no.length}</h2>
+      <h2 id="no-head" tabindex="-1">Does not apply: ${no.length}</h2>
       ${parts.whole.has("no") ? list(parts, "no", no, act) : no.length > 0 ? showButton("no", no.length, act) : nothing}
     </section>`;
 }
@@ -54,7 +60,7 @@ function besideView(beside: Verdicts["beside"], act: Actions): TemplateResult {
       <ul class="records">${beside.map(
         ({ item: { record }, has }) => html`<li>
         <a href=${act.href(`records/${record.id}/`)}><span class="id">${record.id}</span> ${record.facts.title}</a>
-        <p>Not on this car by its number. ${has.length > 0 ? html`It has ${has.join("; ")}.` : nothing}</p></li>`,
+        <p>Not on this car by its number.</p>${hasView(has, [])}</li>`,
       )}</ul>
     </section>`;
 }
@@ -68,17 +74,18 @@ function list(parts: ListParts, name: "yes" | "open" | "no", records: readonly J
     parts.catalog.systems,
   );
   return html`
-    ${repeat(
+    ${foldedGroups(
+      name,
       groups,
-      (group) => group.heading,
       (group) =>
-        html`<h3>${group.heading}</h3><ul class="records judged">${repeat(
+        html`<ul class="records judged">${repeat(
           group.items,
           (item) => item.record.id,
           (item) => recordItem(parts, name, item, act),
         )}</ul>`,
+      parts.whole.has(name),
     )}
-    ${records.length > limit ? showButton(name, records.length, act) : nothing}`;
+    ${records.length > limit || (isFolded(records.length, groups.length) && !parts.whole.has(name)) ? showButton(name, records.length, act) : nothing}`;
 }
 
 function showButton(name: string, count: number, act: Actions): TemplateResult {
@@ -94,20 +101,36 @@ function recordItem(parts: ListParts, name: string, item: Judged, act: Actions):
     ${trap ? html`<span class="tag trap">Trap</span>` : nothing}
     ${ended ? html`<span class="tag ended">${ended === "yes" ? "Cancelled" : "Perhaps cancelled"}</span>` : nothing}
     <p class="who">${describe(parts.catalog.space, record.scope)}</p>
-    ${name === "open" && look ? html`<p class="look"><b>Look at the ${look.label}.</b> ${outcomeWords(look)}.</p>` : nothing}
+    ${name === "open" && look ? html`<p class="look">${lookButton(look, record.id, act)}. ${outcomeWords(look)}.</p>` : nothing}
+    ${
+      name === "no"
+        ? nothing
+        : hasView(
+            parts.has(item).filter(({ how }) => name === "yes" || how !== "look first"), // That an open record depends is said above.
+            name === "yes" ? parts.figures(item) : [],
+          )
+    }
     <details class="why" @toggle=${(event: Event) => {
       if ((event.target as HTMLDetailsElement).open) act.explain(record.id);
     }}><summary>Why?<span class="hidden"> ${record.id}</span></summary>${explanation(parts.catalog.space, parts.explained.get(record.id))}</details>
   </li>`;
 }
 
+function hasView(has: readonly Has[], figures: readonly Figure[]): TemplateResult | typeof nothing {
+  if (has.length + figures.length === 0) return nothing;
+  return html`<p class="has"><b>This car:</b> ${[
+    ...has.map(hasWords),
+    ...figures.map(({ text, conditions }) => (conditions ? `${text} (${conditions})` : text)),
+  ].join("; ")}.</p>`;
+}
+
 function explanation(space: Space, answer: AppliesAnswer | undefined): TemplateResult {
   if (!answer) return html`<p>…</p>`;
   return html`
     <p>${answer.words}</p>
-    ${answer.facts.length > 0 && answer.verdict !== "look first" ? html`<p>It rests on: ${answer.facts.map(factViewWords).join("; ")}.</p>` : nothing}
+    ${answer.facts.length > 0 && answer.verdict !== "look first" ? html`<p>It rests on: ${answer.facts.map((fact) => factViewWords(space, fact)).join("; ")}.</p>` : nothing}
     ${answer.verdict !== "look first" && answer.facts.length === 0 ? html`<p>It holds for every car that was built of this line, or for none.</p>` : nothing}
-    ${answer.notNeeded.length > 0 ? html`<p class="note">Not needed for it: ${answer.notNeeded.map(factViewWords).join("; ")}.</p>` : nothing}
+    ${answer.notNeeded.length > 0 ? html`<p class="note">Not needed for it: ${answer.notNeeded.map((fact) => factViewWords(space, fact)).join("; ")}.</p>` : nothing}
     ${
       answer.ask
         ? html`<p>${answer.ask.deciding.length === 1 ? "This alone decides it." : `To decide it: ${answer.ask.deciding.map((id) => labelOf(space, id)).join(", ")}.`}</p>

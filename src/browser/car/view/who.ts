@@ -1,14 +1,18 @@
 /** Which car it is: the plate, the model line, and what is known so far, each step of which can be taken back. */
 import { html, nothing, type TemplateResult } from "lit-html";
+import { valueWords } from "../../../engine/answers/look.ts";
 import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
 import type { Lines } from "../../../engine/records/lines-index.ts";
 import type { Fact } from "../../../engine/scope/facts.ts";
+import type { Space } from "../../../engine/scope/space.ts";
 import type { Reading } from "../reading.ts";
 import { plateOf, type State, type Step } from "../state.ts";
 import type { Actions } from "./actions.ts";
 import { capital, factWords, labelOf, stepWords } from "./words.ts";
 
 export interface WhoParts {
+  /** Whether there is an earlier state to go back to, also with nothing said now. */
+  readonly canUndo: boolean;
   readonly state: State;
   readonly reading: Reading;
   readonly facts: readonly Fact[];
@@ -58,17 +62,20 @@ function plateForm({ plates }: Lines, state: State, { plate }: Reading, act: Act
     </form>`;
 }
 
-function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateResult {
+/** That no car was built with the number is told below, by what does not go together; here only what it could have been. */
+function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateResult | typeof nothing {
+  const isBuilt = plate.verdict !== "not built";
+  if (!isBuilt && plate.slips.length === 0) return nothing;
   const corrected = (place: number, character: string): string =>
     plate.number.slice(0, place - 1) + character + plate.number.slice(place);
   return html`
-    <div class="box trap" role="alert">
-      <p><b>${plate.ask?.what ?? "The number was misread."}</b></p>
+    <div class=${isBuilt ? "box trap" : "box"} role=${isBuilt ? "alert" : nothing}>
+      ${isBuilt ? html`<p><b>${plate.ask?.what ?? "The number was misread."}</b></p>` : nothing}
       ${plate.verdict === "unknown" ? html`<p>${plate.ask?.options.join("; ")}</p>` : nothing}
-      ${plate.slips.length > 1 && plate.verdict === "misread" ? html`<p class="choices"><button type="button" class="choice" @click=${() => act.say({ kind: "plate", value: likeliest(plate) })}>It is <span class="id">${likeliest(plate)}</span></button></p>` : nothing}
+      ${plate.slips.length > 0 && plate.verdict === "misread" ? html`<p class="choices"><button type="button" class="choice" @click=${() => act.say({ kind: "plate", value: likeliest(plate) })}>It is <span class="id">${likeliest(plate)}</span></button></p>` : nothing}
       ${plate.slips.map(
         (slip) => html`
-        <p>Character ${slip.place} (${slip.holds}) was read as <span class="id">${slip.character}</span>. It may be:</p>
+        <p>Character ${slip.place} (${slip.holds}) ${isBuilt ? "was read as" : "is"} <span class="id">${slip.character}</span>. It may be:</p>
         <p class="choices">${slip.couldBe.map(
           (
             other,
@@ -105,10 +112,10 @@ function lineButtons({ space, lines }: Lines, reading: Reading, act: Actions): T
 
 function knownList(
   { space }: Lines,
-  { state, reading, facts, fitted }: WhoParts,
+  { state, reading, facts, fitted, canUndo }: WhoParts,
   act: Actions,
 ): TemplateResult | typeof nothing {
-  if (state.steps.length === 0) return nothing;
+  if (state.steps.length === 0) return canUndo ? html`<p class="choices">${undoButton(act)}</p>` : nothing;
   const fromPlate = facts.filter((fact) => fact.source === "plate");
   return html`
     <h3 id="known-head">What is known</h3>
@@ -117,15 +124,33 @@ function knownList(
       const why = reading.refused.find((one) => one.step === step)?.why;
       return html`<li class=${step.kind === "skip" ? "unknown" : nothing}>
         <span>${words}${why ? html`<br><span class="wrong">${why}</span>` : nothing}
+        ${step.kind === "found" || step.kind === "fact" ? toldBy(space, reading, step.trait) : nothing}
         ${step.kind === "fitted" ? onTheCar(fitted.get(step.value), act) : nothing}
         ${step.kind === "plate" && fromPlate.length > 0 ? html`<br><small>${fromPlate.map((fact) => factWords(space, { ...fact, source: "said" })).join(" · ")}</small>` : nothing}</span>
         <button type="button" class="plain" @click=${() => act.takeBack(step)}>${step.kind === "skip" ? "Ask again" : "Take back"}<span class="hidden">: ${words}</span></button>
       </li>`;
     })}</ul>
     <p class="choices">
-      <button type="button" class="plain" @click=${() => act.undo()}>Undo the last step</button>
+      ${undoButton(act)}
       <button type="button" class="plain" @click=${() => act.startAgain()}>Start again</button>
     </p>`;
+}
+
+/** What a number with a letter tells of the thing that it sits on: of an engine number, the engine. */
+function toldBy(space: Space, { cars, conflict }: Reading, id: string): TemplateResult | typeof nothing {
+  const index = space.find(id);
+  const trait = index === undefined ? undefined : space.trait(index);
+  const head = trait?.kind === "serial" && trait.of !== undefined ? space.find(trait.of) : undefined;
+  if (head === undefined || conflict.length > 0) return nothing;
+  const values = space.sets.valuesOf(cars, head);
+  const isOne = values.length === 1 && values[0]?.[0] === values[0]?.[1];
+  return isOne
+    ? html`<br><small>${capital(space.trait(head).label)}: ${valueWords(space.trait(head), values)}</small>`
+    : nothing;
+}
+
+function undoButton(act: Actions): TemplateResult {
+  return html`<button type="button" class="plain" @click=${() => act.undo()}>Undo the last step</button>`;
 }
 
 /**

@@ -1,12 +1,13 @@
 /** Traits, values and verdicts in the words that people read. */
+
+import { NOT_ON_RECORD } from "../../../engine/answers/compare-years.ts";
 import { valueWords } from "../../../engine/answers/look.ts";
-import { NOT_ON_RECORD } from "../../../engine/answers/net-change.ts";
 import type { FactView, Look } from "../../../engine/answers/shapes/look.ts";
 import type { ValueView } from "../../../engine/answers/shapes/net-change.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
 import { type Fact, NOT_ASKED } from "../../../engine/scope/facts.ts";
 import type { Space } from "../../../engine/scope/space.ts";
-import type { Trait } from "../../../engine/scope/trait.ts";
+import { numberOf, type Trait } from "../../../engine/scope/trait.ts";
 import type { Step } from "../state.ts";
 
 export function capital(text: string): string {
@@ -59,8 +60,32 @@ export function domainWords(trait: Trait, from: string, to: string): string {
   return trait.kind === "date" ? `A date from ${from} to ${to}, as ${from}.` : `From ${from} to ${to}.`;
 }
 
-export function factViewWords({ text, source }: FactView): string {
-  return source === "said" ? text : `${text} (${source})`;
+/** A fact of an answer by the names of its trait and values, never as it is written in a question. */
+export function factViewWords(space: Space, { trait: id, values, source }: FactView): string {
+  const index = space.find(id);
+  const from = source === "said" ? "" : source === "plate" ? " (from the plate)" : " (as found)";
+  if (index === undefined) return `${capital(id)}${from}`;
+  const trait = space.trait(index);
+  const numbers = values.map((text) => text.split("..").map((end) => numberOf(trait, end) ?? Number.NaN));
+  const words = valueWords(
+    trait,
+    numbers.map(([first, last]) => [first as number, (last ?? first) as number] as const),
+  );
+  return `${trait.label}: ${words}${from}`;
+}
+
+/** When an open record applies, as short as can be: "if 236 six; perhaps if 294 V8". Nothing where yes means that it does. */
+export function shortOutcome({ outcomes }: Look): string {
+  if (outcomes.every(({ values, verdict }) => values.length === 1 && values[0] === verdict)) return "";
+  const ways = [
+    ["yes", "if"],
+    ["look first", "perhaps if"],
+  ] as const;
+  return ways
+    .map(([wanted, word]) => [word, outcomes.filter(({ verdict }) => verdict === wanted)] as const)
+    .filter(([, its]) => its.length > 0)
+    .map(([word, its]) => `${word} ${its.map(({ words }) => words).join(" or ")}`)
+    .join("; ");
 }
 
 /**

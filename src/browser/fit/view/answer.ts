@@ -1,13 +1,15 @@
 /** An answer: the verdict, place by place with its argument, what to buy and do, how to tell the pieces apart. */
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Reason } from "../../../engine/answers/answer.ts";
-import type { MarksView } from "../../../engine/answers/answer-record.ts";
+import type { CurrentAnswer } from "../../../engine/answers/shapes/current.ts";
 import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
 import { factSaid } from "../../at-hand/fact-said.ts";
 import { lookBox } from "../../at-hand/look-box.ts";
 import type { AtHand } from "../../at-hand/page.ts";
+import { currentView } from "./current.ts";
 import { marksView } from "./marks.ts";
 import { orderView } from "./order.ts";
+import { partLink, reasonView, recordLink } from "./reason.ts";
 
 type AtPlace = MayFitAnswer["places"][number];
 type FitView = AtPlace["fits"][number];
@@ -26,7 +28,12 @@ const SIGNS: Readonly<Record<MayFitAnswer["verdict"], string>> = {
   "no such car": "–",
 };
 
-export function answerView(hand: AtHand, answer: MayFitAnswer, marks: readonly MarksView[]): TemplateResult {
+export interface Answered {
+  readonly answer: MayFitAnswer;
+  readonly current: CurrentAnswer;
+}
+
+export function answerView(hand: AtHand, { answer, current }: Answered): TemplateResult {
   const { part, verdict, places } = answer;
   return html`
     <section aria-labelledby="answer" class="answer">
@@ -36,7 +43,8 @@ export function answerView(hand: AtHand, answer: MayFitAnswer, marks: readonly M
       ${answer.misfits.map((it) => html`<div class="box trap"><p><b>${it.part} ${it.name} was reported on this car, where no record permits it.</b> Put that right first.</p>${reasons(hand, it.because)}</div>`)}
       ${orderView(hand, answer)}
       ${places.map((at) => placeView(hand, at, places.length > 1))}
-      ${marks.length > 0 ? html`<h3>How to tell them apart</h3>${marksView(hand, marks)}` : nothing}
+      ${currentView(hand, current)}
+      ${answer.marks.length > 0 ? html`<h3>How to tell them apart</h3>${marksView(hand, answer.marks)}` : nothing}
       ${answer.otherwise.length > 0 ? html`<h3>What happens otherwise</h3><ul>${answer.otherwise.map((it) => html`<li>${it.text} ${recordLink(hand, it.record)}</li>`)}</ul>` : nothing}
       ${answer.cautions.length > 0 ? html`<aside class="box caution" aria-labelledby="caution"><h3 id="caution"><span aria-hidden="true">▲</span> Caution</h3>${answer.cautions.map((it) => html`<details><summary>${it.title}</summary><p>${it.text}</p><p class="source">Source: ${it.source}</p></details>`)}</aside>` : nothing}
       ${factsView(hand, answer)}
@@ -110,16 +118,4 @@ function companionView(hand: AtHand, { steps }: WayView, it: WayView["companions
 
 function reasons(hand: AtHand, because: readonly Reason[]): TemplateResult {
   return html`<ul>${because.map((it) => html`<li>${reasonView(hand, it)}</li>`)}</ul>`;
-}
-
-export function reasonView(hand: AtHand, { text, record, address }: Reason): TemplateResult {
-  return html`${text}. <a class="cite" href=${hand.href(address.slice(1))}>${record}</a>`;
-}
-
-export function partLink(hand: AtHand, number: string): TemplateResult {
-  return html`<a class="id" href=${hand.href(`parts/${encodeURIComponent(number)}/`)}>${number}</a>`;
-}
-
-function recordLink(hand: AtHand, id: string): TemplateResult {
-  return html`<a class="cite" href=${hand.href(`records/${encodeURIComponent(id)}/`)}>${id}</a>`;
 }

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { MarksView } from "../../../engine/answers/answer-record.ts";
 import type { AtHand } from "../../at-hand/page.ts";
-import { partLink } from "./answer.ts";
+import { partLink } from "./reason.ts";
 
 export function marksView(hand: AtHand, marks: readonly MarksView[]): TemplateResult[] {
   return marks.map(({ component, features }) => {

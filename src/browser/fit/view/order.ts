@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
 import { copyOrder } from "../../at-hand/copy-order.ts";
 import type { AtHand } from "../../at-hand/page.ts";
-import { partLink } from "./answer.ts";
+import { partLink } from "./reason.ts";
 
 export function orderView(hand: AtHand, { order }: MayFitAnswer): TemplateResult | typeof nothing {
   if (order.length === 0 || !hand.line) return nothing;

@@ -45,7 +45,9 @@ const serial = z.strictObject({
   prefixes: z
     .array(z.string().regex(/^[A-Z]{0,3}$/, "up to three capital letters"))
     .min(1)
-    .describe("The letters that may stand in front; '' for none."),
+    .describe(
+      "The letters that may stand in front; '' for none. Letters that are a value of the trait it goes with ('of') tell that value on a car where the number was found.",
+    ),
   digits: z.int().min(1).max(9),
 });
 
