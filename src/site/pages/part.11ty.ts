@@ -74,7 +74,7 @@ ${section("with", "Kits, and what is ordered along", along(page, part, family))}
 ${section("relatives", "Other parts of the same component", others.length > 0 && html`<ul data-pagefind-ignore="all">${others.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
 ${section("records", "Records", recordList(page, records))}
 ${section("cited", "Cited by bulletins", part.citedBy.length > 0 && html`<ul>${part.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
-<p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=part:${part.number}">See it on the map</a></p>
+<p data-pagefind-ignore="all"><a class="button" href="${page.href("/fit/")}?part=${encodeURIComponent(part.number)}">May it go on your car?</a> <a class="button" href="${page.href("/map/")}?focus=part:${part.number}">See it on the map</a></p>
 ${copyLink(page, `${part.number} ${part.name}`)}
 ${printFoot(page, `Part ${part.number}. Check before use.`)}
 </article>`,

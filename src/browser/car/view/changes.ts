@@ -45,7 +45,7 @@ function result({ catalog, net, whole }: ChangesParts, act: Actions): TemplateRe
   if (net.verdict === "no such car in that year")
     return html`<p>A car like this one was not built for ${net.from}: ${(net.conflict ?? []).map((fact) => factViewWords(catalog.space, fact)).join(" and ")} do not go together.</p>`;
   if (net.changes.length === 0)
-    return html`<p>No change on record between ${net.from} and ${net.to}. That is not the same as “no change”.</p>`;
+    return html`<p>No change on record between ${net.from} and ${net.to}. That is not the same as “no change”.</p>${notOnRecord(net, act)}`;
   const groups = underHeadings(
     readingOrder(net.changes, catalog.systems).map((place) => net.changes[place] as ChangeView),
     (change) => change,
@@ -61,6 +61,7 @@ function result({ catalog, net, whole }: ChangesParts, act: Actions): TemplateRe
       whole,
     )}
     ${isFolded(net.changes.length, groups.length) && !whole ? html`<p class="more"><button type="button" class="plain" @click=${() => act.showAll("changes")}>Show all ${net.changes.length}</button></p>` : nothing}
+    ${notOnRecord(net, act)}
     ${
       net.leftAlone.length > 0
         ? html`<h3>Left alone on purpose</h3><ul class="left-alone">${net.leftAlone.map(({ record, what }) => html`<li>${what} ${recordLink(record, act)}</li>`)}</ul>`
@@ -80,12 +81,37 @@ function changeItem(catalog: Catalog, change: ChangeView, act: Actions): Templat
         ? html`<p>${recordChange(change)}</p>`
         : html`<p class="from-to"><span>${valuesWords(catalog, change.name, change.from)}</span> <span aria-hidden="true">→</span><span class="hidden">became</span> <b>${valuesWords(catalog, change.name, change.to)}</b></p>`
     }
-    ${change.verdict === "changed against some" ? html`<p class="note">Some cars of the earlier year had it already.</p>` : nothing}
+    ${change.inPlaceOf?.map((words) => html`<p class="note">${words}</p>`)}
+    ${change.byCars && change.byCars.length > 0 ? byCars(change.byCars) : nothing}
+    ${change.verdict === "changed against some" ? html`<p class="note">Against some cars of the year you know only.</p>` : nothing}
+    ${change.cancelled?.map((it) => html`<p class="note"><b>${it.by.every(({ verdict }) => verdict === "yes") ? "Cancelled" : "Perhaps cancelled"}:</b> what ${recordLink(it.record, act)} told to do is ended by ${it.by.map(({ record }) => html`${recordLink(record, act)} `)}. What was built stays built.</p>`)}
     ${change.ask ? html`<p class="look">${lookButton(change.ask, change.name, act)}. ${outcomeWords(change.ask)}.</p>` : nothing}
     ${change.verdict === "look first" && !change.ask ? html`<p class="look">Only the part itself tells: look at its marks.</p>` : nothing}
     ${path ? html`<p class="note">On the way: ${path}</p>` : nothing}
     <p class="who">${change.records.map((id) => html`${recordLink(id, act)} `)}</p>
   </li>`;
+}
+
+/** Which cars it changed for, where it is not one change for all. */
+function byCars(rows: NonNullable<ChangeView["byCars"]>): TemplateResult {
+  const [only, ...others] = rows;
+  if (only?.cars && others.length === 0)
+    return html`<p class="note">On <span class="scope">${only.cars.words}</span>.</p>`;
+  return html`<ul class="note">${rows.map(({ cars, from, to }) => html`<li>${cars ? html`<span class="scope">${cars.words}</span>: ` : nothing}${from.join(" or ")} → ${to.join(" or ")}</li>`)}</ul>`;
+}
+
+/** Whether these changed is not known: records speak of one of the years only. */
+function notOnRecord({ notOnRecord: items }: NetChangeAnswer, act: Actions): TemplateResult | typeof nothing {
+  if (items.length === 0) return nothing;
+  return html`<details><summary>On record in one of the years only: ${items.length}</summary>
+    <p class="note">Whether these changed is not known. Silence is not “no change”.</p>
+    <ul>${items.map(
+      (
+        it,
+      ) => html`<li><b>${it.name}</b>: ${it.values.map(({ value }) => value).join(" or ")}${it.cars ? html` <span class="scope">(${it.cars.words})</span>` : nothing}; nothing is on record for ${it.year}.
+        ${it.see.map((one) => html`<p class="note">${one.words} ${recordLink(one.record, act)}</p>`)}
+        <p class="who">${it.records.map((id) => html`${recordLink(id, act)} `)}</p></li>`,
+    )}</ul></details>`;
 }
 
 function recordChange({ to }: ChangeView): string {

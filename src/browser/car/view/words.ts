@@ -95,9 +95,10 @@ export function shortOutcome({ outcomes }: Look): string {
 export function valuesWords(catalog: Catalog, matter: string, values: readonly ValueView[]): string {
   const stated = values.filter(({ value }) => value !== NOT_ON_RECORD);
   const onSome = stated.length > 0 && stated.length < values.length ? ", on some" : "";
-  const words = (stated.length > 0 ? stated : values).map(({ value }) => {
+  const words = (stated.length > 0 ? stated : values).map(({ value, asFound }) => {
     const name = catalog.parts.get(value)?.name;
-    return name === undefined || name === matter ? value : `${value} ${name}`;
+    const said = name === undefined || name === matter ? value : `${value} ${name}`;
+    return asFound ? `${said}, as found` : said;
   });
   return `${words.join(" or ")}${onSome}`;
 }
