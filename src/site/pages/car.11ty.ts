@@ -16,13 +16,13 @@ export function render({ site }: { site: Site }): string {
       "Say what is known of a car: which changes apply to it, which do not, and what to look at where it depends.",
     crumbs: [],
     scripts: ["car"],
-    styles: ["car"],
+    styles: ["island", "car"],
     body: html`
 <header class="title"><h1>This car</h1>
 <p class="lead">What applies to the car at hand, what does not, and what to look at where it depends.</p></header>
-<p id="car-status" role="status"></p>
+<p id="car-status" class="island-status" role="status"></p>
 <noscript><p class="box">Reading a plate and asking what still matters take a script, which this browser does not run. The pages below say what holds for each line and year.</p></noscript>
-<div id="car"></div>
+<div id="car" class="island"></div>
 ${section("by-line", "By line and year", html`<p class="note">The same records without a car in hand.</p>${lineYearGrid(page)}`)}`,
   });
 }

@@ -14,7 +14,7 @@ export function render({ site }: { site: Site }): string {
     description: "A part and a car: whether the part may be fitted, what must go along, and the records that say so.",
     crumbs: [],
     scripts: ["fit"],
-    styles: ["fit"],
+    styles: ["island", "fit"],
     body: html`
 <header class="title"><h1>May it go on?</h1>
 <p class="lead">A part on the car at hand: whether it may be fitted, what must go along, and which records say so.</p></header>

@@ -17,7 +17,7 @@ export function render({ site }: { site: Site }): string {
       "What an older car may be improved with: every permitted way with all that goes along, and the closed ways.",
     crumbs: [],
     scripts: ["retrofits"],
-    styles: ["fit"],
+    styles: ["island", "fit"],
     body: html`
 <header class="title"><h1>Retrofit paths</h1>
 <p class="lead">What the car at hand may be improved with, all that goes along, and which ways are closed.</p></header>
