@@ -3,6 +3,7 @@
  * (O for 0, I or L for 1) where only one part can be meant. A casting number is not a part number; it is told apart.
  */
 import type { Catalog, Part } from "../records/catalog.ts";
+import { askOfMoved } from "./moved.ts";
 import { QuestionError } from "./question-error.ts";
 
 export type FoundPart =
@@ -40,11 +41,10 @@ export function requirePart(catalog: Catalog, typed: string): Part {
     throw new QuestionError(
       `'${typed}' may be any of ${found.parts.map((part) => part.number).join(", ")}. Write the number as it stands there.`,
     );
-  throw new QuestionError(
-    found.as === "casting number"
-      ? `'${typed}' is a casting number, not a part number.`
-      : `No part is called '${typed}'.`,
-  );
+  if (found.as === "casting number") throw new QuestionError(`'${typed}' is a casting number, not a part number.`);
+  const gone = askOfMoved(catalog, "part", typed.trim());
+  const instead = gone?.options.map((part) => ` It is ${part} now.`).join("") ?? "";
+  throw new QuestionError(gone ? `${gone.what}${instead}` : `No part is called '${typed}'.`);
 }
 
 function plain(text: string): string {

@@ -6,7 +6,7 @@
 import { NONE } from "../scope/diagram.ts";
 import { readScope } from "../scope/read-scope.ts";
 import type { Scope } from "../scope/scope.ts";
-import type { Catalog, Caution, ChangeRecord, Component, Feature, Line, Part, System } from "./catalog.ts";
+import type { Catalog, Caution, ChangeRecord, Component, Feature, Line, Move, Part, System } from "./catalog.ts";
 import type { Lines } from "./lines-index.ts";
 import { readStatements } from "./resolve/statements.ts";
 import type { ChangeFile } from "./shapes/change.ts";
@@ -18,6 +18,8 @@ export interface Slice {
   readonly systems: readonly (Omit<System, "components" | "aliases"> & { readonly components: readonly Component[] })[];
   readonly cautions: readonly Caution[];
   readonly records: readonly ChangeFile[];
+  /** Part numbers that were renamed or withdrawn. */
+  readonly moved?: readonly Move[];
   /** By part number. */
   readonly parts: Readonly<Record<string, PackedPart>>;
   /** The marks by which the parts of a component are told apart, by its id; how to look stands on the parts' own pages. */
@@ -57,6 +59,7 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
         .map((component) => ({ ...component, aliases: [] })),
     })),
     cautions: catalog.cautions,
+    moved: catalog.moved.filter((move) => move.kind === "part"),
     records: records.map(({ facts }) => ({ ...facts, story: "", words: [] })),
     parts: Object.fromEntries(parts.map((part) => [part.number, packPart(part)])),
     features: Object.fromEntries(
@@ -161,7 +164,7 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
     bulletins: new Map(),
     cautions: slice.cautions,
     plates,
-    moved: [],
+    moved: slice.moved ?? [],
     words: { ignore: [], mean: [] },
   };
 }

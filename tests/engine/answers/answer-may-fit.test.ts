@@ -165,6 +165,7 @@ describe("what an answer holds", () => {
 test.each([
   ["4411", "'4411' is a casting number, not a part number."],
   ["HT-999", "No part is called 'HT-999'."],
+  ["HT-099", "'HT-099' is no longer used: never delivered"],
 ])("'%s' is no part", (part, message) => {
   expect(() => ask(tiny, { part, facts: {} })).toThrow(message);
 });
