@@ -36,6 +36,6 @@ function answerOf(hand: AtHand): Answered | string | undefined {
     return { answer, current: answerCurrent(line.knowledge, { part, car }) };
   } catch (error) {
     if (!(error instanceof QuestionError)) throw error;
-    return `${error.message} Records of this line name no such part, so nothing is on record, and that is never a yes.`;
+    return `${error.message} Records of the line of this car say nothing of it, and silence is never a yes.`;
   }
 }
