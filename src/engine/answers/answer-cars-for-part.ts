@@ -1,7 +1,7 @@
 /** "On which cars may this part go, and for which parts may it stand in?" May it go on, asked the other way round. */
 import { sayBelonging } from "../interchange/belongs.ts";
 import { type Fit, fitsAt, mayBeFitted } from "../interchange/fits.ts";
-import type { PartIndex } from "../interchange/part-index.ts";
+import { isPermission, type PartIndex } from "../interchange/part-index.ts";
 import { placesOf, placesToAsk } from "../interchange/places.ts";
 import { nothingReported } from "../interchange/reported.ts";
 import type { CarSet } from "../scope/diagram.ts";
@@ -37,9 +37,7 @@ export function answerCarsForPart({ catalog }: CarKnowledge, { part: typed }: { 
     part: { number: part.number, name: part.name },
     places: views.filter((view) => view.fits.length > 0),
     standsInFor: permittedFor(index, part.number),
-    replacedBy: [...catalog.parts.keys()].filter(
-      (other) => index.standInsOf.has(other) && permittedFor(index, other).includes(part.number),
-    ),
+    replacedBy: leadingTo(index, part.number).filter((other) => permittedFor(index, other).includes(part.number)),
   };
 }
 
@@ -62,6 +60,16 @@ function scopeOf({ catalog }: PartIndex, cars: CarSet): FitView["scope"] {
   const text = writeScope(space, shorter(space, cars, buildable), MOST);
   const read = text === undefined ? undefined : readScope(space, text);
   return read && "scope" in read ? sayScope(catalog, read.scope) : undefined;
+}
+
+/** The parts from which permissions lead to this one, whatever the car, in the order of the catalog: no other can replace it. */
+function leadingTo({ catalog, standInsOf }: PartIndex, part: string): string[] {
+  const permissions = [...standInsOf.values()].flat().filter(isPermission);
+  const before = Map.groupBy(permissions, (it) => it.for);
+  const found = new Set([part]);
+  // A set that grows while it is walked is walked to its new end.
+  for (const one of found) for (const it of before.get(one) ?? []) found.add(it.part);
+  return [...catalog.parts.keys()].filter((other) => other !== part && found.has(other));
 }
 
 /** The parts in whose places it may go on some car, directly or by a chain. */
