@@ -17,28 +17,51 @@ export interface Current {
   readonly circle: boolean;
 }
 
+/** So many ways round are all told. Beyond them an author's error is likely, and the first way to each number counts. */
+const MOST_ROUTES = 1_000;
+
 /** The cars cut into pieces, each with its number. Where rules send the same car to several numbers, it is in several pieces. */
 export function currentOf(index: PartIndex, part: string, cars: CarSet): Current[] {
   const { sets } = index.space;
   const found = new Map<string, Current>();
+  const followed = new Map<string, CarSet>();
   const keep = (current: Current): void => {
     const key = `${current.steps.map((step) => `${step.record} ${step.index}`).join()} ${current.circle}`;
     const before = found.get(key);
     found.set(key, before ? { ...before, cars: sets.or(before.cars, current.cars) } : current);
   };
-  const follow = (from: string, here: CarSet, steps: readonly Supersedes[], seen: ReadonlySet<string>): void => {
+  let told = 0;
+  /** Those of the cars that this way is told for. */
+  const news = ({ at, cars: here }: Route): CarSet => {
+    const before = followed.get(at) ?? NONE;
+    followed.set(at, sets.or(before, here));
+    return ++told <= MOST_ROUTES ? here : sets.minus(here, before);
+  };
+  const routes: Route[] = [{ at: part, cars, steps: [], seen: new Set([part]) }];
+  // Routes are added while they are walked, so that shorter ones come first.
+  for (const route of routes) {
+    const here = news(route);
     let left = here;
-    for (const rule of index.ordersOf.get(from) ?? []) {
+    for (const rule of here === NONE ? [] : (index.ordersOf.get(route.at) ?? [])) {
       const sent = whereHolds(index, rule, here);
       if (sent === NONE) continue;
       left = sets.minus(left, sent);
-      if (seen.has(rule.new)) keep({ part: from, cars: sent, steps, circle: true });
-      else follow(rule.new, sent, [...steps, rule], new Set([...seen, rule.new]));
+      if (route.seen.has(rule.new)) keep({ part: route.at, cars: sent, steps: route.steps, circle: true });
+      else {
+        const seen = new Set([...route.seen, rule.new]);
+        routes.push({ at: rule.new, cars: sent, steps: [...route.steps, rule], seen });
+      }
     }
-    if (left !== NONE) keep({ part: from, cars: left, steps, circle: false });
-  };
-  if (cars !== NONE) follow(part, cars, [], new Set([part]));
+    if (left !== NONE) keep({ part: route.at, cars: left, steps: route.steps, circle: false });
+  }
   return [...found.values()];
+}
+
+interface Route {
+  readonly at: string;
+  readonly cars: CarSet;
+  readonly steps: readonly Supersedes[];
+  readonly seen: ReadonlySet<string>;
 }
 
 /** The cars that a number is asked for: those that were built with it, if it may be one of them. */

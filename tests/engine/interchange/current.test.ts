@@ -90,6 +90,17 @@ test("a chain of twelve is followed to its end, each rule once", () => {
   expect([end?.part, end?.steps.length, others.length]).toEqual(["Q12", 12, 0]);
 });
 
+test("splits that merge again do not multiply without end, and the end is still found", () => {
+  const stages = Array.from({ length: 30 }, (_, i) => [
+    ...[to(`A${i}`, `B${i}`), to(`A${i}`, `C${i}`)],
+    ...[to(`B${i}`, `A${i + 1}`), to(`C${i}`, `A${i + 1}`)],
+  ]).flat();
+  const { index, cars } = open(stages);
+  const ends = currentOf(index, "A0", index.space.any(cars));
+  expect([...new Set(ends.map((it) => it.part))]).toEqual(["A30"]);
+  expect(ends.length).toBeLessThan(1_000);
+});
+
 test("no cars, no number", () => {
   expect(currentOf(open([to("P1", "P2")]).index, "P1", NONE)).toEqual([]);
 });
