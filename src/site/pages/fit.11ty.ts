@@ -21,6 +21,6 @@ export function render({ site }: { site: Site }): string {
 <p id="fit-status" class="hidden" role="status"></p>
 <noscript><p class="box">Asking about a car takes a script, which this browser does not run. The page of each part says in words where it may and may not be used.</p></noscript>
 <div id="fit" class="island"></div>
-${section("by-part", "By part", html`<p class="note">The same records without a car in hand: <a href="${page.href("/parts/")}">every part, with what it may stand in for and what may stand in for it</a>.</p>`)}`,
+<div class="on-screen">${section("by-part", "By part", html`<p class="note">The same records without a car in hand: <a href="${page.href("/parts/")}">every part, with what it may stand in for and what may stand in for it</a>.</p>`)}</div>`,
   });
 }

@@ -44,6 +44,10 @@ function island(page: Page): Html {
 <div id="map-filter-groups"></div>
 </details>
 <div class="map-main">
+<div id="map-argument" class="map-notice map-argument" hidden>
+<p id="map-argument-words"></p>
+<button id="map-argument-leave" type="button">Show everything around it</button>
+</div>
 <div id="map-panel-map" role="tabpanel" aria-labelledby="map-tab-map">
 <p id="map-notice" class="map-notice" hidden></p>
 <div id="map-frame" class="map-frame">

@@ -17,7 +17,7 @@ export function partBox(hand: AtHand): TemplateResult {
     hand.ask({ part });
   };
   return html`
-    <section aria-labelledby="which-part">
+    <section aria-labelledby="which-part" class="on-screen">
       <h2 id="which-part">The part</h2>
       <form @submit=${(event: SubmitEvent) => {
         event.preventDefault();
