@@ -1,7 +1,7 @@
 /**
  * How a part stands to a place, for cars known in part. The cars are cut into pieces with one verdict each.
  *
- *   Where the plant fitted the part: *as built*.
+ *   Where the plant fitted the part: *as built*, unless it was taken back there (`taken-back.ts`).
  *   Elsewhere what the records say of it in place of what belongs there decides (`stands-for.ts`).
  *   A part that was seen in that place overrules: what is asked must be right in place of that part too, and the worse verdict
  *   counts. A part that may be there, or may have come with another one, makes a piece of its own: only a look tells.
@@ -16,11 +16,13 @@ import { type CarSet, NONE } from "../scope/diagram.ts";
 import { type Belonging, type Belongs, belongsAt, settledBy } from "./belongs.ts";
 import { oneOfEach } from "./companion-standing.ts";
 import { type Found, nothingFound, type Way, withCompanions } from "./companions.ts";
+import { cutBy } from "./cut-by.ts";
 import { broughtAlong } from "./inside.ts";
-import { isPermission, type PartIndex } from "./part-index.ts";
+import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 import { isOtherHand } from "./places.ts";
 import type { Reported } from "./reported.ts";
 import { type Chain, isPermitted, isPlain, STANDS, sayRefusal, standsFor } from "./stands-for.ts";
+import { takenBack } from "./taken-back.ts";
 
 /** Worst first. */
 export const FITS = [...STANDS, "as built"] as const;
@@ -57,7 +59,10 @@ export function fitsAt(index: PartIndex, question: FitQuestion): Fit[] {
   const certain = belongs
     .flatMap((it) => fitsWhere(index, question, it, seen))
     .flatMap((fit) => [fit, ...whereMisfit(part, fit, on)]);
-  if (place === undefined) return certain;
+  if (place === undefined) {
+    const refusals = refusalsByName(index, question);
+    return certain.map((fit) => (fit.verdict === "not on record" ? { ...fit, refusals } : fit));
+  }
   const perhaps = (on.perhapsAt.get(place) ?? []).filter((it) => it !== part && !seen.includes(it));
   const possible = perhaps.flatMap((other) =>
     belongs.flatMap((it) => (isPart(it.belonging, other) ? [] : fitsWhere(index, question, it, [...seen, other]))),
@@ -189,6 +194,13 @@ function closedVerdict(by: readonly StandsIn[]): { verdict: FitVerdict; refusals
   return { verdict: refusals.length > 0 ? sayRefusal(refusals) : "not on record", refusals: by };
 }
 
+/** Of a part that no record gives a place: what is said of it by name, so that a refusal is not passed over in silence. */
+function refusalsByName(index: PartIndex, { part, cars }: FitQuestion): StandsIn[] {
+  return (index.standInsOf.get(part) ?? []).filter(
+    (it) => !isPermission(it) && it.for !== undefined && whereHolds(index, it, cars) !== NONE,
+  );
+}
+
 function saidOf(
   index: PartIndex,
   { part, place }: FitQuestion,
@@ -197,11 +209,22 @@ function saidOf(
   longerThan = 0,
 ): Said[] {
   if (cars === NONE) return [];
-  if (isPart(belonging, part)) return [{ verdict: "as built", cars, ways: [], refusals: [] }];
+  if (isPart(belonging, part)) return asBuiltOf(index, part, cars);
   const said = standsFor(index, part, nameOf(belonging), cars, longerThan);
   const isSure = place === undefined || (belonging.what !== "not on record" && !isOtherHand(index, part, place));
   if (isSure) return said;
   return said.map((it) => (isPermitted(it.verdict) ? { ...it, verdict: "not on record", ways: [] } : it));
+}
+
+/** The plant's own part; refused where it was taken back. */
+function asBuiltOf(index: PartIndex, part: string, cars: CarSet): Said[] {
+  const refusals = takenBack(index, part, cars).map(({ by, cars: its }) => ({ item: by, cars: its }));
+  return cutBy(index.space, cars, refusals).map(({ cars: here, items }) => ({
+    verdict: items.length > 0 ? sayRefusal(items) : "as built",
+    cars: here,
+    ways: [],
+    refusals: items,
+  }));
 }
 
 /** The same where another part was seen in the place: of both verdicts the worse one, of permissions all that both ask for. */

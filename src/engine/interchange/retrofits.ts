@@ -46,6 +46,8 @@ export function retrofitsFor(
     if (!wanted(part) || on.parts.has(part)) continue;
     for (const place of placesToAsk(index, part))
       for (const fit of fitsAt(index, { part, place, cars, on })) {
+        // The plant's own part is no way forward, even where it was taken back.
+        if (fit.belonging.what === "part" && fit.belonging.part === part) continue;
         if (isPermitted(fit.verdict)) {
           const set = [part, ...toBuy(fit)];
           open.push({ part, place, fit, set, reset: resetBy(index, fit.cars, set) });

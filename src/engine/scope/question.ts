@@ -2,6 +2,7 @@
  * What to look at next. Of the traits that would settle the matter, the one whose answers leave the fewest cars possible on
  * average: an answer that fits n of N cars comes up n times in N and leaves n. Of those that are equal in this, the one with
  * the least effort, then the one that people ask for first. Values that lead to the same are one answer.
+ * A running number or date of building says little by itself: it is asked after the year and the plant, where these matter too.
  */
 import { type Applies, applies } from "./applies.ts";
 import { count, countBy } from "./count.ts";
@@ -37,11 +38,21 @@ export function nextLook(space: Space, known: CarSet, scope: CarSet): NextLook |
     })
     .sort(
       (a, b) =>
-        nearly(a.left, b.left) || space.trait(a.trait).effort - space.trait(b.trait).effort || a.trait - b.trait,
+        turn(space, a.trait, deciding) - turn(space, b.trait, deciding) ||
+        nearly(a.left, b.left) ||
+        space.trait(a.trait).effort - space.trait(b.trait).effort ||
+        a.trait - b.trait,
     );
   const best = ranked[0];
   if (!best) return undefined;
   return { trait: best.trait, outcomes: best.pieces.map(({ values, verdict }) => ({ values, verdict })), deciding };
+}
+
+/** 1 for a number that runs within a year and plant which are not known yet. */
+function turn(space: Space, trait: number, deciding: readonly number[]): 0 | 1 {
+  const roleOf = (index: number): string | undefined => space.trait(index).role;
+  const runs = roleOf(trait) === "sequence" || roleOf(trait) === "date";
+  return runs && deciding.some((it) => roleOf(it) === "year" || roleOf(it) === "plant") ? 1 : 0;
 }
 
 /** Counts of large sets are rounded, so that tiny differences say nothing. */
