@@ -1,5 +1,6 @@
 /** The car of a question: its facts, the cars that fit them, and the parts known to be on it today. */
 
+import { comesAlong } from "../interchange/see-parts.ts";
 import { readPlate } from "../records/read-plate.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { carsWith, type Fact, FactError, NOT_ASKED, readFacts } from "../scope/facts.ts";
@@ -7,6 +8,7 @@ import { FITTED, type Space } from "../scope/space.ts";
 import type { Trait } from "../scope/trait.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { builtWith, perhapsBuiltWith, placesOf } from "./fitted.ts";
+import { partIndexOf } from "./part-indexes.ts";
 import { requirePart } from "./part-number.ts";
 import { QuestionError } from "./question-error.ts";
 import type { CarInput } from "./shapes/car.ts";
@@ -71,7 +73,15 @@ export function carsOf(
 ): CarSet {
   const { space } = knowledge.catalog;
   const told = facts.filter((fact) => fact.trait !== NOT_ASKED && space.isFitted(fact.trait));
-  return asBuilt(knowledge, carsWith(space, built, facts), fitted, new Set(told.map((fact) => fact.trait)));
+  const cars = carsWith(space, built, facts);
+  const open = new Set(told.map((fact) => fact.trait));
+  // What may have come along with a part that was seen is not as built for certain.
+  if (fitted.length > 0 && cars !== NONE)
+    for (const part of comesAlong(partIndexOf(knowledge.catalog), cars, fitted)) {
+      const trait = space.askedFitted(part);
+      if (trait !== undefined) open.add(trait);
+    }
+  return asBuilt(knowledge, cars, fitted, open);
 }
 
 function plateFacts({ catalog }: CarKnowledge, typed: string | undefined): readonly Fact[] {

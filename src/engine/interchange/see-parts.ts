@@ -3,8 +3,8 @@
  *
  *   A part that the plant fitted to all of these cars is where the plant put it. Any other one is in a place where it may be
  *   fitted; in one where nothing permits it only if there is no better one. With several such places it may be in each of them.
- *   A part that only goes on along with others was fitted along with them, if it was done right: they may be there as well. A part
- *   that may not go on by itself may have come along with another, which then may be there.
+ *   A part that only goes on along with others was fitted along with them, if it was done right: they may be there as well, and so
+ *   may what is in a kit. A part that may not go on by itself may have come along with another, which then may be there.
  *   A part that nothing permits in any of its places is a misfit. What goes on only along with the part that ought to be there is
  *   doubtful until that is put right.
  */
@@ -26,11 +26,12 @@ export function seeParts(index: PartIndex, cars: CarSet, fitted: readonly string
     const permitted = wherePermitted(index, part, cars);
     const places = permitted.length > 0 ? permitted : sitsAt(index, part);
     for (const place of places) note(places.length === 1 ? at : perhapsAt, place, part);
-    if (permitted.length === 0 && places.length > 0) misfits.push({ part, by: refusalsOf(index, part, cars) });
+    // Of a set that is not whole yet a part may be there already.
+    if (permitted.length === 0 && places.length > 0 && askedBy(index, part, cars).length === 0)
+      misfits.push({ part, by: refusalsOf(index, part, cars) });
   }
-  const others = [...parts].flatMap((part) => (isBuiltIn(index, part, cars) ? [] : comesWith(index, part, cars)));
-  for (const part of new Set(others))
-    if (!parts.has(part)) for (const place of sitsAt(index, part)) note(perhapsAt, place, part);
+  for (const part of comesAlong(index, cars, fitted))
+    for (const place of sitsAt(index, part)) note(perhapsAt, place, part);
   return { parts, at, perhapsAt, misfits, doubtful: new Map(misfits.flatMap((it) => doubtfulWith(index, it, cars))) };
 }
 
@@ -87,12 +88,18 @@ function isPermittedAt(index: PartIndex, part: string, place: string, cars: CarS
   );
 }
 
-/** The parts that may be on the car because this one is. */
+/** The parts that may be on the car because others were seen, in the order in which they follow; without the plant's own. */
+export function comesAlong(index: PartIndex, cars: CarSet, fitted: readonly string[]): string[] {
+  const found = fitted.flatMap((part) => (isBuiltIn(index, part, cars) ? [] : comesWith(index, part, cars)));
+  return [...new Set(found)].filter((part) => !fitted.includes(part) && !isBuiltIn(index, part, cars));
+}
+
+/** What one part asks for, by itself or where it goes in place of others by a chain; what is in a kit; and so on from each. */
 function comesWith(index: PartIndex, part: string, cars: CarSet): string[] {
   const found: string[] = [];
   const todo = [part];
   for (const one of todo)
-    for (const other of asksFor(index, one, cars)) {
+    for (const other of [...asksFor(index, one, cars), ...inKit(index, one)]) {
       if (other === part || found.includes(other)) continue;
       found.push(other);
       todo.push(other);
@@ -102,9 +109,19 @@ function comesWith(index: PartIndex, part: string, cars: CarSet): string[] {
 }
 
 function asksFor(index: PartIndex, part: string, cars: CarSet): string[] {
-  return (index.standInsOf.get(part) ?? [])
-    .filter((it) => isPermission(it) && whereHolds(index, it, cars) !== NONE)
-    .flatMap((it) => it.with);
+  const steps: StandsIn[] = [];
+  const chain = [part];
+  for (const one of chain)
+    for (const it of index.standInsOf.get(one) ?? []) {
+      if (!isPermission(it) || whereHolds(index, it, cars) === NONE) continue;
+      steps.push(it);
+      if (it.for !== undefined && !chain.includes(it.for)) chain.push(it.for);
+    }
+  return steps.flatMap((it) => it.with);
+}
+
+function inKit(index: PartIndex, part: string): string[] {
+  return (index.contentsOf.get(part) ?? []).flatMap((content) => content.part ?? []);
 }
 
 function askedBy(index: PartIndex, part: string, cars: CarSet): string[] {
