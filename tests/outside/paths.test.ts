@@ -211,7 +211,7 @@ test("without refusals a part may stand in exactly where a path leads, by each o
     const plain = drawn(world, ({ verdict }) => verdict === "yes");
     const paths = new Map(world.parts.map((part) => [part, shortestPaths(graph, part)]));
     for (const [from, to] of pairsOf(world)) {
-      const [piece, ...others] = standsFor(index, from, to === NOTHING ? undefined : to, CAR);
+      const [piece, ...others] = standsFor(index, from, to === NOTHING ? undefined : to, CAR, undefined);
       const steps = stepsTo(graph, from, to);
       const isPlain = steps !== undefined && stepsTo(plain, from, to) === steps;
       expect(
@@ -251,7 +251,7 @@ test("with refusals it may by the shortest of all paths on which no part is refu
     const isOpen = (nodes: readonly string[]): boolean =>
       !nodes.some((from, i) => nodes.slice(i + 1).some((to) => isRefused(from, to)));
     for (const [from, to] of pairsOf(world)) {
-      const found = standsFor(index, from, to === NOTHING ? undefined : to, CAR);
+      const found = standsFor(index, from, to === NOTHING ? undefined : to, CAR, undefined);
       const [piece] = found;
       const where = JSON.stringify({ from, to, ...world });
       expect(found.length, where).toBe(1);
@@ -272,7 +272,7 @@ test("with refusals it may by the shortest of all paths on which no part is refu
       // The engine goes on to longer ways where all of these are closed; what is said of the two by name it never goes around.
       if (shortest > 1 && ways.length > 0) {
         const longer = ways.filter(({ ids }) => ids.length > shortest);
-        const [next] = standsFor(index, from, to === NOTHING ? undefined : to, CAR, shortest);
+        const [next] = standsFor(index, from, to === NOTHING ? undefined : to, CAR, undefined, shortest);
         expect([next?.verdict, numbersOf(next?.ways ?? [])], where).toEqual(shortestOf(world, longer));
         if (longer.length > 0) counts.oneMore++;
       }

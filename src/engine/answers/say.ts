@@ -58,7 +58,8 @@ export function say(catalog: Catalog, statement: Statement): string {
     case "supersedes":
       return `Who orders ${statement.old} gets ${statement.new}${along(statement.with)}${onCars(statement.scope)}`;
     case "stands-in": {
-      const where = statement.for === undefined ? "where nothing is fitted" : `in place of ${statement.for}`;
+      const only = statement.place === undefined ? "" : `, only in the place "${statement.place}"`;
+      const where = `${statement.for === undefined ? "where nothing is fitted" : `in place of ${statement.for}`}${only}`;
       const work = statement.do ? `; ${statement.do}` : "";
       const why = statement.why ? `: ${statement.why}` : "";
       return `${statement.part} ${VERDICT_WORDS[statement.verdict]} ${where}${along(statement.with)}${onCars(statement.scope)}${work}${why}`;

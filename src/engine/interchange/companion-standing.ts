@@ -91,14 +91,19 @@ function inPlace(
   on: Reported,
 ): { hasPart: boolean; standing: Standing }[] {
   if (place === undefined)
-    return inPlaceOf(index, part, { what: "nothing" }, cars).map((standing) => ({ hasPart: false, standing }));
+    return inPlaceOf(index, part, { what: "nothing" }, cars, undefined).map((standing) => ({
+      hasPart: false,
+      standing,
+    }));
   const seen = on.at.get(place) ?? [];
   const perhaps = (on.perhapsAt.get(place) ?? []).filter((it) => it !== part);
   return settledBy(index.space, belongsAt(index, place, cars), seen).flatMap(({ belonging, cars: here }) => {
     const another = seen.filter((it) => it !== part && !isPart(belonging, it));
-    const asSeen = another.flatMap((it) => inPlaceOfSeen(index, part, it, here));
-    const certain = another.length > 0 ? asSeen : inPlaceOf(index, part, belonging, here);
-    const possible = perhaps.flatMap((it) => (isPart(belonging, it) ? [] : inPlaceOfSeen(index, part, it, here)));
+    const asSeen = another.flatMap((it) => inPlaceOfSeen(index, part, it, here, place));
+    const certain = another.length > 0 ? asSeen : inPlaceOf(index, part, belonging, here, place);
+    const possible = perhaps.flatMap((it) =>
+      isPart(belonging, it) ? [] : inPlaceOfSeen(index, part, it, here, place),
+    );
     const hasPart = belonging.what === "part" || another.length > 0;
     return [...certain, ...possible].map((standing) => ({ hasPart, standing }));
   });
@@ -108,21 +113,31 @@ function isPart(belonging: Belonging, part: string): boolean {
   return belonging.what === "part" && belonging.part === part;
 }
 
-function inPlaceOf(index: PartIndex, part: string, belonging: Belonging, cars: CarSet): Standing[] {
+function inPlaceOf(
+  index: PartIndex,
+  part: string,
+  belonging: Belonging,
+  cars: CarSet,
+  place: string | undefined,
+): Standing[] {
   if (isPart(belonging, part)) return cars === NONE ? [] : [{ how: "on the car", cars }];
   const other = belonging.what === "part" ? belonging.part : undefined;
-  return piecesAbout(index, part, other, cars).flatMap(({ cars: here, statements }): Standing[] => {
+  return piecesAbout(index, part, other, cars, place).flatMap(({ cars: here, statements }): Standing[] => {
     const refusals = statements.filter((it) => !isPermission(it));
     const by = refusals.filter((it) => it.scope !== undefined);
     if (by.length > 0) return [{ how: "closed", cars: here, by }];
     const permissions = statements.filter(isPermission);
     if (statements.length > 0) return [{ how: "goes along", cars: here, ways: permissions.map((it) => [it]) }];
-    return standsFor(index, part, other, here).map((it) => ({ how: "goes along", cars: it.cars, ways: it.ways }));
+    return standsFor(index, part, other, here, place).map((it) => ({
+      how: "goes along",
+      cars: it.cars,
+      ways: it.ways,
+    }));
   });
 }
 
-function inPlaceOfSeen(index: PartIndex, part: string, seen: string, cars: CarSet): Standing[] {
-  return standsFor(index, part, seen, cars).map((it) =>
+function inPlaceOfSeen(index: PartIndex, part: string, seen: string, cars: CarSet, place: string): Standing[] {
+  return standsFor(index, part, seen, cars, place).map((it) =>
     it.ways.length > 0
       ? { how: "goes along", cars: it.cars, ways: it.ways }
       : { how: "closed", cars: it.cars, by: it.refusals },

@@ -150,7 +150,7 @@ function fitsWhere(index: PartIndex, question: FitQuestion, where: Belongs, seen
   const [other] = others;
   const belonging: Belonging = other === undefined ? where.belonging : { what: "part", part: other };
   const asBelongs = saidOf(index, question, where.belonging, where.cars);
-  const asSeen = others.reduce((all, it) => all.flatMap((said) => inPlaceOf(index, part, it, said)), asBelongs);
+  const asSeen = others.reduce((all, it) => all.flatMap((said) => inPlaceOf(index, question, it, said)), asBelongs);
   // What is said of two parts by name decides: only a chain may be gone around.
   const around = others.length > 0 ? undefined : where.belonging;
   return asSeen
@@ -210,7 +210,7 @@ function saidOf(
 ): Said[] {
   if (cars === NONE) return [];
   if (isPart(belonging, part)) return asBuiltOf(index, part, cars);
-  const said = standsFor(index, part, nameOf(belonging), cars, longerThan);
+  const said = standsFor(index, part, nameOf(belonging), cars, place, longerThan);
   const isSure = place === undefined || (belonging.what !== "not on record" && !isOtherHand(index, part, place));
   if (isSure) return said;
   return said.map((it) => (isPermitted(it.verdict) ? { ...it, verdict: "not on record", ways: [] } : it));
@@ -228,8 +228,8 @@ function asBuiltOf(index: PartIndex, part: string, cars: CarSet): Said[] {
 }
 
 /** The same where another part was seen in the place: of both verdicts the worse one, of permissions all that both ask for. */
-function inPlaceOf(index: PartIndex, part: string, seen: string, said: Said): Said[] {
-  return standsFor(index, part, seen, said.cars).map((it): Said => {
+function inPlaceOf(index: PartIndex, { part, place }: FitQuestion, seen: string, said: Said): Said[] {
+  return standsFor(index, part, seen, said.cars, place).map((it): Said => {
     const [worse, better] = FITS.indexOf(it.verdict) <= FITS.indexOf(said.verdict) ? [it, said] : [said, it];
     if (!mayBeFitted(worse.verdict)) {
       const refusals = worse.verdict === better.verdict ? [...said.refusals, ...it.refusals] : worse.refusals;

@@ -47,9 +47,20 @@ export function openPartIndex(catalog: Catalog): PartIndex {
   return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, contentsOf, settings, ended };
 }
 
-/** Those of the cars for which a statement holds: within its scope, and not ended by another record. */
-export function whereHolds(index: PartIndex, { scope, record }: StandsIn | Supersedes, cars: CarSet): CarSet {
+/**
+ * Those of the cars for which a statement holds: within its scope, in its place, and not ended by another record. Where nobody
+ * says which place is meant, a permission for one place permits nothing, and a refusal for one place refuses.
+ */
+export function whereHolds(
+  index: PartIndex,
+  statement: StandsIn | Supersedes,
+  cars: CarSet,
+  place?: string | undefined,
+): CarSet {
+  const { scope, record } = statement;
   const { sets } = index.space;
+  if (statement.type === "stands-in" && statement.place !== undefined && statement.place !== place)
+    if (place !== undefined || isPermission(statement)) return NONE;
   const within = scope ? sets.and(cars, scope.cars) : cars;
   const ended = index.ended.get(record);
   return ended === undefined ? within : sets.minus(within, ended);

@@ -23,10 +23,14 @@ export function sitsAt(index: PartIndex, part: string): readonly string[] {
   const before = sits.get(part);
   if (before) return before;
   const parts = [part];
+  const named: string[] = [];
   for (const one of parts)
-    for (const it of index.standInsOf.get(one) ?? [])
-      if (it.for !== undefined && isPermission(it) && !parts.includes(it.for)) parts.push(it.for);
-  const places = [...new Set(parts.flatMap((one) => builtPlaces(index, one)))];
+    for (const it of index.standInsOf.get(one) ?? []) {
+      if (it.for === undefined || !isPermission(it)) continue;
+      if (it.place !== undefined) named.push(it.place);
+      else if (!parts.includes(it.for)) parts.push(it.for);
+    }
+  const places = [...new Set([...parts.flatMap((one) => builtPlaces(index, one)), ...named])];
   const found = places.filter((place) => !isOtherHand(index, part, place) || builtPlaces(index, part).includes(place));
   sits.set(part, found);
   return found;

@@ -54,16 +54,16 @@ function wherePermitted(index: PartIndex, part: string, cars: CarSet): readonly 
 
 /** Who refuses a part in place of what belongs in its places. */
 function refusalsOf(index: PartIndex, part: string, cars: CarSet): StandsIn[] {
-  const found = belongingIn(index, part, cars).flatMap(({ other, cars: here }) =>
-    standsFor(index, part, other, here).flatMap((it) => it.refusals),
+  const found = belongingIn(index, part, cars).flatMap(({ other, cars: here, place }) =>
+    standsFor(index, part, other, here, place).flatMap((it) => it.refusals),
   );
   return [...new Set(found)];
 }
 
-function belongingIn(index: PartIndex, part: string, cars: CarSet): { other: string; cars: CarSet }[] {
+function belongingIn(index: PartIndex, part: string, cars: CarSet): { other: string; cars: CarSet; place: string }[] {
   return sitsAt(index, part).flatMap((place) =>
     belongsAt(index, place, cars).flatMap(({ belonging, cars: here }) =>
-      belonging.what === "part" && belonging.part !== part ? [{ other: belonging.part, cars: here }] : [],
+      belonging.what === "part" && belonging.part !== part ? [{ other: belonging.part, cars: here, place }] : [],
     ),
   );
 }
@@ -82,7 +82,7 @@ function isPermittedAt(index: PartIndex, part: string, place: string, cars: CarS
   return belongsAt(index, place, cars).some(
     ({ belonging, cars: here }) =>
       belonging.what !== "not on record" &&
-      standsFor(index, part, belonging.what === "part" ? belonging.part : undefined, here).some((it) =>
+      standsFor(index, part, belonging.what === "part" ? belonging.part : undefined, here, place).some((it) =>
         isPermitted(it.verdict),
       ),
   );
@@ -113,7 +113,7 @@ function asksFor(index: PartIndex, part: string, cars: CarSet): string[] {
   const chain = [part];
   for (const one of chain)
     for (const it of index.standInsOf.get(one) ?? []) {
-      if (!isPermission(it) || whereHolds(index, it, cars) === NONE) continue;
+      if (!isPermission(it) || whereHolds(index, it, cars, it.place) === NONE) continue;
       steps.push(it);
       if (it.for !== undefined && !chain.includes(it.for)) chain.push(it.for);
     }
@@ -127,6 +127,6 @@ function inKit(index: PartIndex, part: string): string[] {
 function askedBy(index: PartIndex, part: string, cars: CarSet): string[] {
   return [...index.standInsOf.values()]
     .flat()
-    .filter((it) => it.with.includes(part) && isPermission(it) && whereHolds(index, it, cars) !== NONE)
+    .filter((it) => it.with.includes(part) && isPermission(it) && whereHolds(index, it, cars, it.place) !== NONE)
     .map((it) => it.part);
 }

@@ -51,28 +51,35 @@ const MOST_STEPS = 20_000;
 
 /**
  * The cars cut into pieces with one verdict and the same ways each; `other` is what belongs there, left out where nothing does.
- * Only chains of more than `longerThan` steps count, which is for where all shorter ones are closed.
+ * `place` is where, left out where no record names one. Only chains of more than `longerThan` steps count, which is for where all shorter ones are closed.
  */
 export function standsFor(
   index: PartIndex,
   part: string,
   other: string | undefined,
   cars: CarSet,
+  place: string | undefined,
   longerThan = 0,
 ): StandsFor[] {
-  return piecesAbout(index, part, other, cars).flatMap(({ cars: here, statements }) =>
-    statements.length > 0 ? [decided(statements, here)] : byChain(index, part, other, here, longerThan),
+  return piecesAbout(index, part, other, cars, place).flatMap(({ cars: here, statements }) =>
+    statements.length > 0 ? [decided(statements, here)] : byChain(index, { part, other, place }, here, longerThan),
   );
 }
 
 /** The cars cut so that the same statements about these two parts hold for all cars of a piece. */
-export function piecesAbout(index: PartIndex, part: string, other: string | undefined, cars: CarSet) {
+export function piecesAbout(
+  index: PartIndex,
+  part: string,
+  other: string | undefined,
+  cars: CarSet,
+  place: string | undefined,
+) {
   if (cars === NONE) return [];
   const about = (index.standInsOf.get(part) ?? []).filter((it) => it.for === other);
   return cutBy(
     index.space,
     cars,
-    about.map((it) => ({ item: it, cars: whereHolds(index, it, cars) })),
+    about.map((it) => ({ item: it, cars: whereHolds(index, it, cars, place) })),
   ).map(({ cars: here, items }) => ({ cars: here, statements: items }));
 }
 
@@ -97,8 +104,7 @@ function permitted(ways: readonly Chain[], cars: CarSet): StandsFor {
 /** Shortest chains first; a car that some of one length settle is not looked at again. */
 function byChain(
   index: PartIndex,
-  part: string,
-  other: string | undefined,
+  { part, other, place }: { part: string; other: string | undefined; place: string | undefined },
   cars: CarSet,
   longerThan: number,
 ): StandsFor[] {
@@ -117,8 +123,11 @@ function byChain(
         if (!isPermission(statement)) continue;
         if (statement.for !== undefined && chain.parts.includes(statement.for)) continue;
         if (++steps > MOST_STEPS) return silence();
-        let here = sets.and(whereHolds(index, statement, chain.cars), left);
-        for (const earlier of chain.parts) here = sets.minus(here, refusedFor(index, earlier, statement.for, here));
+        let here = sets.and(whereHolds(index, statement, chain.cars, place), left);
+        for (const earlier of chain.parts) {
+          const refused = refusedFor(index, earlier, statement.for, here, place);
+          here = sets.minus(here, refused);
+        }
         if (here === NONE) continue;
         const way = [...chain.steps, statement];
         if (statement.for === other) {
@@ -136,7 +145,13 @@ function byChain(
   return silence();
 }
 
-function refusedFor(index: PartIndex, part: string, other: string | undefined, cars: CarSet): CarSet {
+function refusedFor(
+  index: PartIndex,
+  part: string,
+  other: string | undefined,
+  cars: CarSet,
+  place: string | undefined,
+): CarSet {
   const refusals = (index.standInsOf.get(part) ?? []).filter((it) => it.for === other && !isPermission(it));
-  return refusals.reduce<CarSet>((sum, it) => index.space.sets.or(sum, whereHolds(index, it, cars)), NONE);
+  return refusals.reduce<CarSet>((sum, it) => index.space.sets.or(sum, whereHolds(index, it, cars, place)), NONE);
 }

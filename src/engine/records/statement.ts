@@ -32,9 +32,10 @@ export interface Supersedes extends From {
   readonly with: readonly string[];
   readonly scope: Scope | undefined;
 }
-/** May `part` be fitted where `for` (`undefined`: nothing) belongs? Without a scope: wherever `for` belongs. */
+/** May `part` be fitted where `for` (`undefined`: nothing) belongs? Without a scope and place: wherever `for` belongs. */
 export interface StandsIn extends From {
   readonly type: "stands-in";
+  readonly place?: string | undefined;
   readonly part: string;
   readonly for: string | undefined;
   readonly verdict: StandInVerdict;

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
 import { openPartIndex, whereHolds } from "../../../src/engine/interchange/part-index.ts";
+import type { StandsIn } from "../../../src/engine/records/statement.ts";
+import { NONE } from "../../../src/engine/scope/diagram.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 const { catalog } = tinyKnowledge();
@@ -19,4 +21,20 @@ test("a statement holds within its scope; one without a scope for all of the car
   if (!narrow || !wide || !heron) throw new Error("the tiny folder has changed");
   expect(whereHolds(index, narrow, catalog.buildable)).toBe(heron);
   expect(whereHolds(index, wide, heron)).toBe(heron);
+});
+
+test("a statement for one place holds there; where the place is not known, only as a refusal", () => {
+  const [wide] = index.standInsOf.get("HT-101") ?? [];
+  if (!wide) throw new Error("the tiny folder has changed");
+  const { buildable } = catalog;
+  const [permission, refusal] = (["yes", "must-not-be-used"] as const).map((verdict) => ({
+    ...wide,
+    verdict,
+    place: "pump",
+  }));
+  for (const it of [permission, refusal] as StandsIn[]) {
+    expect(whereHolds(index, it, buildable, "pump")).toBe(buildable);
+    expect(whereHolds(index, it, buildable, "roof")).toBe(NONE);
+    expect(whereHolds(index, it, buildable)).toBe(it.verdict === "yes" ? NONE : buildable);
+  }
 });

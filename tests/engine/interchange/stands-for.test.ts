@@ -14,7 +14,7 @@ function verdictOn(
   kind: number,
 ): string {
   const { index, cars } = opened;
-  const pieces = standsFor(index, part, other, index.space.any(cars));
+  const pieces = standsFor(index, part, other, index.space.any(cars), undefined);
   const holding = pieces.filter((piece) => index.space.sets.meet(piece.cars, cars[kind] as (typeof cars)[number]));
   expect(holding).toHaveLength(1);
   return holding[0]?.verdict ?? "";
@@ -30,7 +30,7 @@ test("as the slow twin says, kind by kind", () => {
       (drawn, part, other) => {
         fc.pre(part !== other);
         const { index, cars } = openWorld(drawn);
-        const pieces = standsFor(index, part, other, index.space.any(cars));
+        const pieces = standsFor(index, part, other, index.space.any(cars), undefined);
         cars.forEach((car, kind) => {
           const holding = pieces.filter((piece) => index.space.sets.meet(piece.cars, car));
           const expected = slowStandsFor(drawn, part, other, kind);
@@ -130,5 +130,5 @@ test("a chain of both-way steps that is too long is not on record, and ends", ()
 
 test("no cars, nothing to say", () => {
   const { index } = openWorld({ built: [], standIns: [say("P1", "P2")], ended: [] });
-  expect(standsFor(index, "P1", "P2", NONE)).toEqual([]);
+  expect(standsFor(index, "P1", "P2", NONE, undefined)).toEqual([]);
 });

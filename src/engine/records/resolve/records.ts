@@ -84,6 +84,7 @@ function checkNames({ value, complaints }: File, systems: Systems, parts: Readon
   value["stands-in"].forEach((use, i) => {
     part(use.part, ["stands-in", i, "part"]);
     partOrNone(use.for, ["stands-in", i, "for"]);
+    if (use.place !== undefined) place(use.place, ["stands-in", i, "place"]);
     eachPart("stands-in", i, "with", use.with);
   });
   value.kits.forEach((kit, i) => {

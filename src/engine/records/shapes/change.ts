@@ -31,6 +31,9 @@ const standsIn = z
       .enum(VERDICTS)
       .describe("yes; on-conditions (scope, with, do); does-not-go-on; must-not-be-used (it goes on, but must not)."),
     scope: scopeText.optional().describe("Beyond it nothing is stated. Default: wherever the other one belongs."),
+    place: words
+      .optional()
+      .describe("Only in this place, such as the left one. Default: in every place of the other part."),
     with: companions,
     do: words.optional().describe("Work that goes along, and what is reset."),
     why: words.optional().describe("For a refusal: what happens otherwise."),
