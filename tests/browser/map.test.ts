@@ -5,6 +5,7 @@ import type { AxeResults } from "axe-core";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, inject, test } from "vitest";
 import type { GraphDocument } from "../../src/engine/graph/document.ts";
+import { demoKnowledge } from "../helpers/demo-data.ts";
 
 const SOFTWARE_GL = ["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"];
 const DESK = { viewport: { width: 1280, height: 800 } };
@@ -80,6 +81,20 @@ function superseding() {
 
 function labelOf(key: string): string {
   return graph.nodes.find((node) => node.key === key)?.label ?? "";
+}
+
+const { catalog } = await demoKnowledge();
+
+/** The argument of a stand-in, as a page that answers links to it: the part asked, the part it is asked for, the record. */
+function standIn() {
+  for (const { id, statements } of catalog.records.values())
+    for (const it of statements)
+      if (it.type === "stands-in" && it.for !== undefined) {
+        const proof = [`part:${it.part}`, `part:${it.for}`, `record:${id}`];
+        const [asked = "", belongs = "", record = ""] = proof;
+        return { asked, belongs, record, query: `?focus=${asked}&proof=${proof.join(",")}` };
+      }
+  throw new Error("The demo has no stand-in.");
 }
 
 /** Where the camera has to look so that a node is in the middle: the larger side of the graph is 1 wide. */
@@ -243,6 +258,37 @@ test("at night the map is drawn anew in other colours, and the place stays", asy
   expect(search(page)).toBe(before);
 });
 
+test("the argument of an answer is shown alone until it is left", async () => {
+  const { asked, belongs, record, query } = standIn();
+  const page = await openDrawn(query);
+  const line = page.getByText(/^The argument of an answer: \d+ statements? of 1 record\.$/);
+  await line.waitFor();
+  await page.getByRole("status").filter({ hasText: "The argument of an answer" }).waitFor();
+  const inArgument = page.getByRole("heading", { name: "In the argument", exact: true });
+  expect(await inArgument.locator("xpath=following-sibling::ul[1]").textContent()).not.toBe("");
+
+  await page.getByRole("tab", { name: "Table" }).click();
+  const rows = page.locator("#map-table tbody tr:not(.map-unfolded)");
+  expect(await rows.locator("th > a").allTextContents()).toEqual(
+    expect.arrayContaining([asked, belongs, record].map(labelOf)),
+  );
+  expect(await rows.count()).toBe(3);
+  await rows.filter({ hasText: labelOf(record) }).getByRole("button", { name: "select" }).click(); // biome-ignore format: one step
+  await untilCard(page, record);
+  expect(await line.isVisible()).toBe(true);
+
+  await page.getByRole("button", { name: "Show everything around it" }).click();
+  await line.waitFor({ state: "hidden" });
+  expect(search(page)).toBe(`?focus=${record}&view=table`);
+  await page.goBack();
+  await line.waitFor();
+  const other = graph.nodes.find(({ kind }) => kind === "system");
+  await page.getByRole("combobox", { name: "Find a node" }).fill(other?.label ?? "");
+  await page.keyboard.press("Enter");
+  await untilCard(page, other?.key ?? null);
+  expect(search(page)).not.toContain("proof");
+});
+
 test("wheel, buttons and keys in a hurry all stand in the address", async () => {
   const page = await openDrawn("", { ...DESK, reducedMotion: "no-preference" });
   const ratio = () => page.evaluate(() => Number(new URLSearchParams(location.search).get("at")?.split(",")[2]));
@@ -330,12 +376,14 @@ const LOOKS: readonly (readonly [string, string, BrowserContextOptions])[] = [
   ["the map by night", "", { ...DESK, colorScheme: "dark" }],
   ["a card on a phone by day", "?focus=", { ...PHONE, colorScheme: "light" }],
   ["a card on a phone by night", "?focus=", { ...PHONE, colorScheme: "dark" }],
+  ["an argument by day", standIn().query, { ...DESK, colorScheme: "light" }],
+  ["an argument on a phone by night", standIn().query, { ...PHONE, colorScheme: "dark" }],
   ["the table by day", "?view=table&focus=", { ...DESK, colorScheme: "light" }],
   ["the table on a phone by night", "?view=table&focus=", { ...PHONE, colorScheme: "dark" }],
 ];
 
 test.each(LOOKS)("axe finds nothing to complain of: %s", async (_, query, options) => {
-  const page = await open(query.replace("focus=", `focus=${superseding().source}`), options);
+  const page = await open(query.replace(/focus=$/, `focus=${superseding().source}`), options);
   await page.locator("#map:not([hidden])").waitFor();
   await page.locator("#map details").evaluateAll((all) => {
     for (const details of all) details.setAttribute("open", "");

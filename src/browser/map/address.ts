@@ -2,6 +2,7 @@
  * A view as the query of an address, and back.
  *
  *   ?focus=part:12-3456&steps=2&rest=yes                      what is selected, how far is lit up, and with the rest
+ *   &proof=part:12-3456,part:12-3000,record:R1               the argument of an answer, the part asked first
  *   &view=table&page=2                                         table instead of map
  *   &hide=part&without=concerns&system=brakes&line=A&year=1973   filters; a name may come more than once
  *   &at=0.5,0.25,0.3                                         where the picture was moved to: middle and ratio
@@ -11,11 +12,12 @@
 
 import { KINDS } from "./kinds.ts";
 import type { MapGraph, NodeKind, Relation } from "./map-graph.ts";
-import { type Camera, FIRST_VIEW, type View } from "./view.ts";
+import { type Camera, FIRST_VIEW, settled, type View } from "./view.ts";
 
 export function writeAddress(view: View): string {
   const query = new URLSearchParams();
   if (view.focus !== undefined) query.append("focus", view.focus);
+  if (view.proof.length > 0) query.append("proof", view.proof.join(","));
   if (view.steps !== FIRST_VIEW.steps) query.append("steps", String(view.steps));
   if (view.focus !== undefined && !view.only) query.append("rest", "yes");
   if (view.as !== FIRST_VIEW.as) query.append("view", view.as);
@@ -34,13 +36,17 @@ export function writeAddress(view: View): string {
 export function readAddress(search: string, graph: MapGraph): View {
   const query = new URLSearchParams(search);
   const { systems, lines } = graph.document.names;
-  const asked = query.get("focus") ?? undefined;
-  const focus = asked !== undefined && graph.nodes.has(asked) ? asked : undefined;
-  return {
+  const isNode = (key: string): key is string => graph.nodes.has(key);
+  const proof = [...new Set((query.get("proof") ?? "").split(","))].filter(isNode);
+  const asked = query.get("focus");
+  // An argument without a selection begins at the part asked.
+  const focus = asked !== null && isNode(asked) ? asked : proof[0];
+  return settled({
     as: query.get("view") === "table" ? "table" : "map",
     focus,
+    proof,
     steps: query.get("steps") === "2" ? 2 : 1,
-    only: focus !== undefined && !query.has("rest"),
+    only: !query.has("rest"),
     hiddenKinds: known(query, "hide", (kind): kind is NodeKind => Object.hasOwn(KINDS, kind)),
     hiddenRelations: known(query, "without", (relation): relation is Relation =>
       Object.hasOwn(graph.document.relations, relation),
@@ -50,7 +56,7 @@ export function readAddress(search: string, graph: MapGraph): View {
     years: known(query, "year", (year): year is string => graph.nodes.has(`year:${year}`)).map(Number),
     camera: readCamera(query.get("at")),
     page: Math.max(1, Math.floor(Number(query.get("page")) || 1)),
-  };
+  });
 }
 
 /** The values of a name that are known, each once. */

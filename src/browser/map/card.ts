@@ -1,7 +1,8 @@
 /** The card of the selected node: what it is, the way to its page, how far to light up, and its neighbours. */
+import { argument } from "./argument.ts";
 import { element } from "./element.ts";
 import { KINDS } from "./kinds.ts";
-import type { MapGraph } from "./map-graph.ts";
+import type { MapEdge, MapGraph } from "./map-graph.ts";
 import { neighbourGroups } from "./neighbour-groups.ts";
 import { neighbourList } from "./neighbour-list.ts";
 import { kindSign } from "./signs.ts";
@@ -14,7 +15,8 @@ export interface CardParts {
   readonly onChange: (change: Partial<View>) => void;
 }
 
-export function showCard(place: HTMLElement, view: View, { graph, href, onPick, onChange }: CardParts): void {
+export function showCard(place: HTMLElement, view: View, parts: CardParts): void {
+  const { graph, href, onPick, onChange } = parts;
   const node = view.focus === undefined ? undefined : graph.nodes.get(view.focus);
   place.classList.toggle("map-card-empty", !node);
   if (!node) {
@@ -26,20 +28,16 @@ export function showCard(place: HTMLElement, view: View, { graph, href, onPick, 
   const systems = node.systems
     .map((id) => graph.document.names.systems[id] ?? id)
     .filter((name) => name !== node.label);
-  const groups = neighbourGroups(graph, node.key);
-  const step = (steps: 1 | 2, label: string): HTMLElement =>
+  const argued = view.proof.length > 0;
+  const choice = (label: string, checked: boolean, change: Partial<View>): HTMLElement =>
     element(
       "label",
       { class: "map-box" },
-      element("input", {
-        type: "radio",
-        name: "map-steps",
-        value: steps,
-        checked: view.steps === steps,
-        onchange: () => onChange({ steps }),
-      }),
+      element("input", { type: "radio", name: "map-steps", checked, onchange: () => onChange(change) }),
       element("span", {}, label),
     );
+  const step = (steps: 1 | 2, label: string): HTMLElement =>
+    choice(label, !argued && view.steps === steps, { steps, proof: [] });
   const only = element("input", {
     type: "checkbox",
     checked: view.only,
@@ -62,11 +60,39 @@ export function showCard(place: HTMLElement, view: View, { graph, href, onPick, 
       "fieldset",
       { class: "map-steps" },
       element("legend", {}, "Light up"),
+      ...(argued ? [choice("the argument of the answer", true, {})] : []),
       step(1, "its neighbours"),
       step(2, "two steps"),
       element("label", { class: "map-box" }, only, element("span", {}, "and leave out the rest")),
     ),
-    ...(groups.length === 0 ? [element("p", {}, "No relation leads to or from it.")] : []),
-    ...neighbourList(groups, { href, onPick, heading: "h3" }),
+    ...(argued
+      ? inTwoParts(node.key, view, parts)
+      : neighbours(node.key, parts, { heading: "h3", none: "No relation leads to or from it." })),
   );
+}
+
+/** What the answer rests on comes first, under words of its own. */
+function inTwoParts(key: string, view: View, parts: CardParts): HTMLElement[] {
+  const { edges } = argument(parts.graph, view.proof);
+  const other = neighbours(key, parts, { heading: "h4", allowed: (edge) => !edges.has(edge), none: "Nothing else." });
+  return [
+    element("h3", {}, "In the argument"),
+    ...neighbours(key, parts, {
+      heading: "h4",
+      allowed: (edge) => edges.has(edge),
+      none: "No statement of the argument leads to or from it.",
+    }),
+    element("h3", {}, "Not in the argument"),
+    ...other,
+  ];
+}
+
+function neighbours(
+  key: string,
+  { graph, href, onPick }: CardParts,
+  { heading, none, allowed }: { heading: "h3" | "h4"; none: string; allowed?: (edge: MapEdge) => boolean },
+): HTMLElement[] {
+  const groups = neighbourGroups(graph, key, allowed);
+  if (groups.length === 0) return [element("p", {}, none)];
+  return neighbourList(groups, { href, onPick, heading });
 }

@@ -12,6 +12,7 @@ import {
   extremityBar,
   layerFill,
   layerPlain,
+  pathCurved,
   pathLine,
   sdfCircle,
   sdfDiamond,
@@ -58,6 +59,8 @@ const FEW = 40;
 const CHOSEN = 2;
 /** One line with words to so many pixels of the stage's width. */
 const WORDS_APART = 28;
+/** How far the lines of a pair stand apart in their middle, as a part of twice their length. */
+const FAN = 0.2;
 
 export function draw(parts: DrawingParts): Drawing {
   const { stage, graph, calm } = parts;
@@ -67,9 +70,11 @@ export function draw(parts: DrawingParts): Drawing {
   let colours = parts.colours;
   let shown: Picture | undefined;
   let drawn: Drawn = emptyGraph();
-  /** Rings are drawn as high as the stage is, so that names on them have room. */
+  /** What has places of its own is drawn as high as the stage is, so that names on it have room. */
   let stretch = 1;
   let named: ReadonlyMap<string, Side> = new Map();
+  /** Whether several lines between two nodes run side by side. */
+  let fanned = false;
   let renderer = open();
   /** Moves of the program's own are no wish of the person. */
   let ownMove = 0;
@@ -83,7 +88,7 @@ export function draw(parts: DrawingParts): Drawing {
   }
 
   function open() {
-    const made = renderWith(drawn, stage, colours, parts.font);
+    const made = renderWith(drawn, stage, { colours, font: parts.font, fanned });
     made.setCustomBBox(extentOfPicture(shown));
     made.on("clickNode", ({ node }) => parts.onSelect(node));
     made.on("doubleClickNode", (event) => event.preventSigmaDefault());
@@ -107,6 +112,18 @@ export function draw(parts: DrawingParts): Drawing {
     cancelAnimationFrame(naming);
     renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
     renderer.kill();
+  }
+
+  /** What sigma is told at its start alone, such as colours, takes another start. */
+  function reopen(): void {
+    const before = renderer.getCamera().getState();
+    renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
+    renderer.kill();
+    named = new Map();
+    renderer = open();
+    ownMove++;
+    renderer.getCamera().setState(before);
+    ownMove--;
   }
 
   let naming = 0;
@@ -162,6 +179,14 @@ export function draw(parts: DrawingParts): Drawing {
     return Math.max(stage.clientWidth / 2, stage.clientWidth - 2 * MARGIN.x);
   }
 
+  /** A ring is as wide as it is high and is never flattened. An argument takes the room that there is. */
+  function stretchFor(picture: Picture): number {
+    const wanted = (stage.clientHeight - 2 * MARGIN.y) / roomAcross();
+    if (!isFanned(picture)) return Math.min(2, Math.max(1, wanted));
+    const { x, y } = extentOf([...(picture.places ?? new Map()).values()]);
+    return Math.min(2, Math.max(0.5, (wanted * (x[1] - x[0])) / (y[1] - y[0])));
+  }
+
   function flag(): void {
     if (!shown) return;
     const { focus, near, nearEdges } = shown;
@@ -188,8 +213,9 @@ export function draw(parts: DrawingParts): Drawing {
     );
     renderer.setEdgesState(brightKeys, { near: true, dim: false, worded: false });
     // Among all the other lines words could not be read.
-    if (shown.places)
-      renderer.setEdgesState(keysOf(wordedEdges(bright, stage.clientWidth / WORDS_APART)), { worded: true });
+    const most = stage.clientWidth / WORDS_APART;
+    const all = fanned && brightKeys.length <= most;
+    if (shown.places) renderer.setEdgesState(all ? brightKeys : keysOf(wordedEdges(bright, most)), { worded: true });
   }
 
   function camera(): Camera {
@@ -230,29 +256,32 @@ export function draw(parts: DrawingParts): Drawing {
       // Rings differ from selection to selection, even around the same nodes.
       const same =
         shown !== undefined &&
-        !shown.places &&
-        !picture.places &&
+        samePlaces(shown.places, picture.places) &&
         sameSet(shown.nodes, picture.nodes) &&
         sameSet(shown.edges, picture.edges);
       shown = picture;
       if (!same) {
-        stretch = Math.min(2, Math.max(1, (stage.clientHeight - 2 * MARGIN.y) / roomAcross()));
+        stretch = stretchFor(picture);
         drawn = graphOf(graph, picture, edgeKeys, stretch);
-        named = new Map([...named].filter(([key]) => drawn.hasNode(key)));
-        renderer.setCustomBBox(extentOfPicture(picture));
-        renderer.setGraph(drawn);
+        const wasFanned = fanned;
+        fanned = isFanned(picture);
+        // sigma 4.0 counts the lines of a pair in the graph of its start alone, whatever graph it is given later.
+        if (fanned || wasFanned) {
+          reopen();
+          // The room that open() gave it counts from the next frame on; whoever fits the camera needs it now.
+          renderer.refresh();
+        } else {
+          named = new Map([...named].filter(([key]) => drawn.hasNode(key)));
+          renderer.setCustomBBox(extentOfPicture(picture));
+          renderer.setGraph(drawn);
+        }
       }
       flag();
       nameNow();
     },
     paint(next) {
       colours = next;
-      const before = renderer.getCamera().getState();
-      renderer.getStageCanvas().removeEventListener("webglcontextlost", lost);
-      renderer.kill();
-      named = new Map();
-      renderer = open();
-      renderer.getCamera().setState(before);
+      reopen();
       flag();
       nameNow();
     },
@@ -304,6 +333,14 @@ function emptyGraph(): Drawn {
   return new MultiDirectedGraph<NodeLook, EdgeLook>();
 }
 
+/**
+ * Of an argument every statement has a line of its own: "may" hidden behind "must not", or the other way round, would be
+ * another argument. Elsewhere the lines of a pair lie on each other, and the card tells them apart.
+ */
+function isFanned({ argued, places }: Picture): boolean {
+  return argued && places !== undefined;
+}
+
 function graphOf(graph: MapGraph, picture: Picture, edgeKeys: ReadonlyMap<MapEdge, string>, stretch: number): Drawn {
   const drawn = emptyGraph();
   for (const key of picture.nodes) {
@@ -352,6 +389,11 @@ function extentOf(places: readonly { x: number; y: number }[]): Extent {
   return extent;
 }
 
+function samePlaces(a: Picture["places"], b: Picture["places"]): boolean {
+  if (!a || !b) return a === b;
+  return a.size === b.size && [...a].every(([key, { x, y }]) => b.get(key)?.x === x && b.get(key)?.y === y);
+}
+
 function sameSet<T>(a: ReadonlySet<T>, b: ReadonlySet<T>): boolean {
   return a.size === b.size && [...a].every((member) => b.has(member));
 }
@@ -383,7 +425,11 @@ const WEDGE = {
 };
 
 /** Throws where the browser cannot draw (no WebGL 2). */
-function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: string) {
+function renderWith(
+  drawn: Drawn,
+  stage: HTMLElement,
+  { colours, font, fanned }: { colours: Colours; font: string; fanned: boolean },
+) {
   const byKind = <T>(value: (kind: NodeKind) => T) => ({
     attribute: "kind" as const,
     dict: Object.fromEntries(KIND_ORDER.map((kind) => [kind, value(kind)])),
@@ -408,7 +454,8 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
         label: { margin: 4, font: { family: font, size: LABEL_SIZE } },
       },
       edges: {
-        paths: [pathLine()],
+        // With curves every line has the many corners of a curve, and thousands of lines would be slow.
+        paths: fanned ? [pathLine(), pathCurved()] : [pathLine()],
         extremities: [
           extremityArrow({ lengthRatio: 5, widthRatio: 4 }),
           extremityBar({ lengthRatio: 1.5, widthRatio: 7 }),
@@ -476,6 +523,7 @@ function renderWith(drawn: Drawn, stage: HTMLElement, colours: Colours, font: st
       edges: [
         {
           size: 1,
+          ...(fanned ? { parallelPath: "curved" as const, parallelSpread: FAN } : {}),
           color: { attribute: "look", dict: faded },
           head: { attribute: "look", dict: { say: "arrow", may: "arrow", "must-not": "bar" }, defaultValue: "none" },
           label: { attribute: "words" },

@@ -1,6 +1,7 @@
 /** The map page: reads the view from the address, shows it, and writes every change back to the address. */
 import type { GraphDocument } from "../../engine/graph/document.ts";
 import { readAddress, writeAddress } from "./address.ts";
+import { argument, argumentWords } from "./argument.ts";
 import { showCard } from "./card.ts";
 import { readColours } from "./colours.ts";
 import type { Drawing } from "./drawing.ts";
@@ -12,11 +13,11 @@ import { type MapGraph, mapGraph } from "./map-graph.ts";
 import { notice } from "./notice.ts";
 import { type PageParts, pageParts } from "./page-parts.ts";
 import { passing } from "./passing.ts";
-import { picture } from "./picture.ts";
+import { type Picture, picture } from "./picture.ts";
 import { stageKeys } from "./stage-keys.ts";
 import { table } from "./table.ts";
 import { tabs } from "./tabs.ts";
-import { type Camera, filtersInForce, type View } from "./view.ts";
+import { type Camera, filtersInForce, settled, type View } from "./view.ts";
 
 const CANNOT_DRAW = "This browser cannot draw the map (it has no WebGL 2). The table has the same content.";
 const TITLE = document.title;
@@ -70,6 +71,11 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
   page.farther.addEventListener("click", () => drawing?.zoom(1.5));
   page.whole.addEventListener("click", whole);
   page.copy.addEventListener("click", copyLink);
+  page.argumentLeave.addEventListener("click", () => {
+    go({ proof: [], page: 1 });
+    // The button is gone; what it led to is told by the card.
+    document.getElementById("map-card-title")?.focus();
+  });
   page.card.addEventListener("keydown", (event) => {
     if (event.key !== "Escape" || view.focus === undefined) return;
     select(undefined, { follow: false, to: "stay" });
@@ -83,19 +89,22 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
 
   const asked = new URLSearchParams(location.search).get("focus");
   show("at once");
-  if (asked !== null && view.focus === undefined) say(`There is no node ${asked}.`);
+  if (asked !== null && view.focus !== asked) say(`There is no node ${asked}.`);
 
   /** A change that a person can take back with the browser's button. `follow`: the picture moves to the selection. */
   function go(change: Partial<View>, follow = false): void {
     writeNow();
-    const before = picture(graph, view, through).places !== undefined;
-    const next = { ...view, ...change };
-    if (next.focus === undefined) next.only = false;
+    const drawnBefore = picture(graph, view, through);
+    const before = drawnBefore.places !== undefined;
+    const next = settled({ ...view, ...change });
     through = passing(graph, next);
-    const after = picture(graph, next, through).places !== undefined;
+    const drawnAfter = picture(graph, next, through);
+    const after = drawnAfter.places !== undefined;
+    // Whichever of its nodes is selected, an argument stands where it stood.
+    const same = before && after && next.proof === view.proof && drawnAfter.argued;
     // Where nodes change their places the picture cannot stay as it was.
-    const moves = follow || before !== after || (after && !("as" in change) && !("page" in change));
-    const stays = "focus" in change ? (next.camera ?? drawing?.camera()) : next.camera;
+    const moves = follow || before !== after || (after && !same && !("as" in change) && !("page" in change));
+    const stays = "focus" in change && !same ? (next.camera ?? drawing?.camera()) : next.camera;
     view = { ...next, camera: moves ? undefined : stays };
     history.pushState(null, "", location.pathname + writeAddress(view));
     if (view.camera === undefined) show(before || after || change.as === "map" ? "at once" : "gently");
@@ -135,13 +144,16 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
     const inForce = filtersInForce(view);
     page.filterCount.textContent = inForce === 0 ? "" : `(${inForce})`;
     showCard(page.card, view, { graph, href, onPick: (key) => pick(key, "card"), onChange: (change) => go(change) });
+    const argued = argument(graph, view.proof);
+    page.argument.hidden = !drawn.argued;
+    page.argumentWords.textContent = argumentWords(argued);
     const words = cannotDraw ? CANNOT_DRAW : notice(drawn, through.nodes.size);
     page.notice.textContent = words;
     page.notice.hidden = words === "";
     if (as === "table")
       rows.show({
         nodes: view.only && view.focus !== undefined ? drawn.near : through.nodes,
-        edges: through.edges,
+        edges: view.only && drawn.argued ? drawn.nearEdges : through.edges,
         focus: view.focus,
         page: view.page,
       });
@@ -149,13 +161,13 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
     const node = view.focus === undefined ? undefined : graph.nodes.get(view.focus);
     say(
       node
-        ? `Selected: ${node.label}, ${KINDS[node.kind].one}. ${around(drawn.near.size - 1)}${drawn.places ? "; the rest is left out" : ""}.`
+        ? `Selected: ${node.label}, ${KINDS[node.kind].one}. ${drawn.argued ? argumentWords(argued) : `${around(drawn.near.size - 1)}.`}${drawn.places ? " The rest is left out." : ""}`
         : `${through.nodes.size} nodes and ${through.edges.size} relations.`,
     );
     document.title = titleFor(node?.label);
   }
 
-  async function drawIt(drawn: ReturnType<typeof picture>, move: "at once" | "gently" | undefined): Promise<void> {
+  async function drawIt(drawn: Picture, move: "at once" | "gently" | undefined): Promise<void> {
     const first = drawing === undefined;
     if (first) {
       try {

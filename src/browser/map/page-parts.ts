@@ -8,6 +8,9 @@ export interface PageParts {
   readonly panels: Readonly<Record<"map" | "table", HTMLElement>>;
   readonly copy: HTMLButtonElement;
   readonly status: HTMLElement;
+  readonly argument: HTMLElement;
+  readonly argumentWords: HTMLElement;
+  readonly argumentLeave: HTMLButtonElement;
   readonly filters: HTMLDetailsElement;
   readonly filterCount: HTMLElement;
   readonly filterGroups: HTMLElement;
@@ -39,6 +42,9 @@ export function pageParts(): PageParts | undefined {
     panels: { map: part("panel-map"), table: part("panel-table") },
     copy: part("copy"),
     status: part("status"),
+    argument: part("argument"),
+    argumentWords: part("argument-words"),
+    argumentLeave: part("argument-leave"),
     filters: part("filters"),
     filterCount: part("filter-count"),
     filterGroups: part("filter-groups"),

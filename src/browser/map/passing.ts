@@ -1,4 +1,5 @@
 /** The nodes and relations that the filters let through. */
+import { argument } from "./argument.ts";
 import type { MapEdge, MapGraph, MapNode } from "./map-graph.ts";
 import type { View } from "./view.ts";
 
@@ -17,7 +18,8 @@ export interface Passing {
  * a bulletin          if it cites something that passes.
  *
  * A relation passes if both its ends do, its name is not hidden, and the record that states it concerns the chosen
- * lines and years. Kinds are hidden last: parts of 1973 can be seen without the records that speak of them.
+ * lines and years. Kinds are hidden last: parts of 1973 can be seen without the records that speak of them. What a person
+ * has selected and what an answer rests on always passes: an argument with a step hidden would be another argument.
  */
 export function passing(graph: MapGraph, view: View): Passing {
   const states = statesIt(graph, view);
@@ -45,16 +47,18 @@ export function passing(graph: MapGraph, view: View): Passing {
     const node = graph.nodes.get(key);
     if (node && view.hiddenKinds.includes(node.kind)) nodes.delete(key);
   }
-  const focus = view.focus;
-  // What a person has selected is always to be seen, whatever the filters say.
+  const { focus } = view;
   if (focus !== undefined && graph.nodes.has(focus)) nodes.add(focus);
+  const argued = argument(graph, view.proof);
+  for (const key of argued.nodes) nodes.add(key);
   const edges = graph.document.edges.filter(
     (edge) =>
-      nodes.has(edge.source) &&
-      nodes.has(edge.target) &&
-      edge.source !== edge.target &&
-      !view.hiddenRelations.includes(edge.relation) &&
-      states(edge),
+      argued.edges.has(edge) ||
+      (nodes.has(edge.source) &&
+        nodes.has(edge.target) &&
+        edge.source !== edge.target &&
+        !view.hiddenRelations.includes(edge.relation) &&
+        states(edge)),
   );
   return { nodes, edges: new Set(edges) };
 }

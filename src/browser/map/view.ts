@@ -13,9 +13,11 @@ export interface View {
   readonly as: "map" | "table";
   /** Key of the selected node. */
   readonly focus: string | undefined;
+  /** The nodes of an answer's argument, the part asked first. The selected node is always one of them. */
+  readonly proof: readonly string[];
   /** How far the neighbourhood of the selected node reaches. */
   readonly steps: 1 | 2;
-  /** Nothing but the neighbourhood is shown. Without a selection it is always false. */
+  /** Nothing but the neighbourhood, or the argument, is shown. Without a selection it is always false. */
   readonly only: boolean;
   readonly hiddenKinds: readonly NodeKind[];
   readonly hiddenRelations: readonly Relation[];
@@ -32,6 +34,7 @@ export interface View {
 export const FIRST_VIEW: View = {
   as: "map",
   focus: undefined,
+  proof: [],
   steps: 1,
   only: false,
   hiddenKinds: [],
@@ -42,6 +45,19 @@ export const FIRST_VIEW: View = {
   camera: undefined,
   page: 1,
 };
+
+/**
+ * A view that does not contradict itself: without a selection there is nothing to leave the rest out for, and an argument
+ * is left behind with the selection of a node outside it.
+ */
+export function settled(view: View): View {
+  const { focus, proof } = view;
+  return {
+    ...view,
+    only: view.only && focus !== undefined,
+    proof: focus !== undefined && proof.includes(focus) ? proof : [],
+  };
+}
 
 /** How many choices of a filter are in force. */
 export function filtersInForce(view: View): number {

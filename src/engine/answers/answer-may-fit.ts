@@ -45,7 +45,7 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
   const places = placesAsked(knowledge, index, part, asked.place);
   if (car.cars === NONE) return noSuchCar(knowledge, car, base);
   const ask = (facts: KnownCar): FitsAtPlace[] => {
-    const on = seeParts(index, facts.cars, facts.fitted);
+    const on = seeParts(index, facts.cars, facts.fitted, facts.foreign);
     return places.map((place) => ({
       place,
       fits: fitsAt(index, { part: part.number, place, cars: facts.cars, on }),
@@ -77,6 +77,9 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
     words: [
       sayAnswer(part, verdict, views),
       ...misfits.map((it) => `${it.part} is on the car, where no record permits it.`),
+      ...[...car.foreign]
+        .slice(0, 1)
+        .map((it) => `The ${catalog.space.trait(it).label} that was found is not one of a car like this.`),
     ].join(" "),
     marks: differingMarks(viewMarks(catalog, alike), alike),
     otherwise: records.flatMap(({ id, facts }) => (facts.otherwise ? [{ record: id, text: facts.otherwise }] : [])),

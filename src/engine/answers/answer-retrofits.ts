@@ -38,7 +38,7 @@ export function answerRetrofits(
   const wanted = (part: string): boolean =>
     component === undefined || isUnder(catalog.components, catalog.parts.get(part)?.component, component);
   const index = partIndexOf(catalog);
-  const { open, blocked } = retrofitsFor(index, car.cars, seeParts(index, car.cars, car.fitted), wanted);
+  const { open, blocked } = retrofitsFor(index, car.cars, seeParts(index, car.cars, car.fitted, car.foreign), wanted);
   const path = ({ part, place, fit }: { part: string; place: string | undefined; fit: Fit }) => ({
     ...{ part, name: partName(catalog, part), ...(place === undefined ? {} : { place }), verdict: fit.verdict },
     instead: sayBelonging(fit.belonging),

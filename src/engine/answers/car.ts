@@ -18,6 +18,8 @@ export interface KnownCar {
   /** The cars that were built and fit the facts, with what is fitted today. */
   readonly cars: CarSet;
   readonly fitted: readonly string[];
+  /** Traits of components that were found with the number of another kind of car. */
+  readonly foreign: ReadonlySet<number>;
 }
 
 /** Reads what is known of a car. Throws a QuestionError for what is not understood; conflicting facts are no error here. */
@@ -40,7 +42,12 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
       ),
     ];
     const fitted = fittedOf(space, facts);
-    return { facts, cars: carsOf(knowledge, buildable, facts, fitted), fitted };
+    return {
+      facts,
+      fitted,
+      cars: carsOf(knowledge, buildable, facts, fitted),
+      foreign: foreignIn(space, buildable, facts),
+    };
   } catch (error) {
     if (error instanceof FactError) throw new QuestionError(error.message);
     throw error;
@@ -51,7 +58,31 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
 export function withFacts(knowledge: CarKnowledge, facts: readonly Fact[]): KnownCar {
   const { space, buildable } = knowledge.catalog;
   const fitted = fittedOf(space, facts);
-  return { facts, fitted, cars: carsOf(knowledge, buildable, facts, fitted) };
+  return {
+    facts,
+    fitted,
+    cars: carsOf(knowledge, buildable, facts, fitted),
+    foreign: foreignIn(space, buildable, facts),
+  };
+}
+
+/** A component found with a number that no car like this one was built with came from another; so did all that it tells. */
+function foreignIn(space: Space, buildable: CarSet, facts: readonly Fact[]): Set<number> {
+  const found = facts.filter(
+    (it) => it.source === "as found" && it.trait !== NOT_ASKED && space.trait(it.trait).kind === "serial",
+  );
+  const foreign = found.filter((fact) => {
+    const others = facts.filter((it) => it !== fact);
+    const cars = carsWith(space, buildable, others);
+    return cars !== NONE && !space.sets.meet(cars, space.where(fact.trait, fact.values));
+  });
+  return new Set(
+    foreign.flatMap(({ trait }) => {
+      const { of } = space.trait(trait);
+      const head = of === undefined ? undefined : space.find(of);
+      return head === undefined ? [trait] : [trait, head];
+    }),
+  );
 }
 
 /** The parts that facts tell to be on the car; one may also be told as the trait that a scope asks for, "fitted PART": yes. */

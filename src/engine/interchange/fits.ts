@@ -58,7 +58,7 @@ export function fitsAt(index: PartIndex, question: FitQuestion): Fit[] {
       : settledBy(index.space, belongsAt(index, place, cars), seen);
   const certain = belongs
     .flatMap((it) => fitsWhere(index, question, it, seen))
-    .flatMap((fit) => [fit, ...whereMisfit(part, fit, on)]);
+    .flatMap((fit) => [fit, ...whereMisfit(part, fit, on), ...whereForeign(index, question, fit)]);
   if (place === undefined) {
     const refusals = refusalsByName(index, question);
     return certain.map((fit) => (fit.verdict === "not on record" ? { ...fit, refusals } : fit));
@@ -118,6 +118,23 @@ function whereMisfit(part: string, fit: Fit, { doubtful }: Reported): Fit[] {
   const [misfit] = parts.flatMap((it) => doubtful.get(it) ?? []);
   return misfit ? [{ ...fit, verdict: "not on record", ways: [], refusals: misfit.by }] : [];
 }
+
+/**
+ * A component from another kind of car brought its insides along. What is said of them by the year or number of the car is not
+ * on record for it; what is said by the component's own number alone still holds.
+ */
+function whereForeign(index: PartIndex, { part, place, on }: FitQuestion, fit: Fit): Fit[] {
+  if (on.foreign.size === 0 || !mayBeFitted(fit.verdict)) return [];
+  const { space } = index;
+  const said = [...(index.builtAt.get(place ?? "") ?? []), ...(index.standInsOf.get(part) ?? [])];
+  const isDoubtful = said.some(({ scope }) => {
+    const traits = scope ? [...space.sets.traitsOf(scope.cars)] : [];
+    return traits.some((it) => on.foreign.has(it)) && traits.some((it) => OF_THE_CAR.has(space.trait(it).role));
+  });
+  return isDoubtful ? [{ ...fit, verdict: "not on record", ways: [], refusals: [] }] : [];
+}
+
+const OF_THE_CAR: ReadonlySet<string | undefined> = new Set(["year", "plant", "sequence", "date"]);
 
 /** What has to be bought for a fit besides the part, in the order in which it is asked for. */
 export function toBuy({ ways: [best] }: Fit): string[] {

@@ -18,9 +18,18 @@ export interface Reported {
   readonly misfits: readonly Misfit[];
   /** Parts that go with what ought to be where a misfit is. */
   readonly doubtful: ReadonlyMap<string, Misfit>;
+  /** Traits of a component on the car whose number says that it is from another kind of car. */
+  readonly foreign: ReadonlySet<number>;
 }
 
 /** Anew for each question: what is worked out for it is kept with it. */
 export function nothingReported(): Reported {
-  return { parts: new Set(), at: new Map(), perhapsAt: new Map(), misfits: [], doubtful: new Map() };
+  return {
+    parts: new Set(),
+    at: new Map(),
+    perhapsAt: new Map(),
+    misfits: [],
+    doubtful: new Map(),
+    foreign: new Set(),
+  };
 }

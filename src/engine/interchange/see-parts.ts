@@ -16,8 +16,13 @@ import { builtPlaces, sitsAt } from "./places.ts";
 import { type Misfit, nothingReported, type Reported } from "./reported.ts";
 import { isPermitted, standsFor } from "./stands-for.ts";
 
-export function seeParts(index: PartIndex, cars: CarSet, fitted: readonly string[]): Reported {
-  if (fitted.length === 0) return nothingReported();
+export function seeParts(
+  index: PartIndex,
+  cars: CarSet,
+  fitted: readonly string[],
+  foreign: ReadonlySet<number> = new Set(),
+): Reported {
+  if (fitted.length === 0) return { ...nothingReported(), foreign };
   const parts = new Set(fitted);
   const at = new Map<string, string[]>();
   const perhapsAt = new Map<string, string[]>();
@@ -32,7 +37,14 @@ export function seeParts(index: PartIndex, cars: CarSet, fitted: readonly string
   }
   for (const part of comesAlong(index, cars, fitted))
     for (const place of sitsAt(index, part)) note(perhapsAt, place, part);
-  return { parts, at, perhapsAt, misfits, doubtful: new Map(misfits.flatMap((it) => doubtfulWith(index, it, cars))) };
+  return {
+    foreign,
+    parts,
+    at,
+    perhapsAt,
+    misfits,
+    doubtful: new Map(misfits.flatMap((it) => doubtfulWith(index, it, cars))),
+  };
 }
 
 function note(map: Map<string, string[]>, place: string, part: string): void {

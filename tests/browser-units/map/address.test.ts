@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readAddress, writeAddress } from "../../../src/browser/map/address.ts";
 import { KIND_ORDER } from "../../../src/browser/map/kinds.ts";
-import { FIRST_VIEW, type View } from "../../../src/browser/map/view.ts";
+import { FIRST_VIEW, settled, type View } from "../../../src/browser/map/view.ts";
 import { RELATIONS, type Relation } from "../../../src/engine/graph/relation.ts";
 import { MADE_UP } from "./made-up.ts";
 
@@ -18,6 +18,11 @@ const CASES: readonly (readonly [string, Partial<View>])[] = [
   ["?focus=part:1-100", { focus: "part:1-100", only: true }],
   ["?focus=part:1-100&rest=yes", { focus: "part:1-100" }],
   ["?focus=part:1-100&steps=2", { focus: "part:1-100", only: true, steps: 2 }],
+  [
+    "?focus=part:1-200&proof=part:1-200,part:1-100,record:R1",
+    { focus: "part:1-200", only: true, proof: ["part:1-200", "part:1-100", "record:R1"] },
+  ],
+  ["?focus=record:R1&proof=part:1-200,record:R1&rest=yes", { focus: "record:R1", proof: ["part:1-200", "record:R1"] }],
   ["?view=table&page=3", { as: "table", page: 3 }],
   ["?hide=part&hide=record", { hiddenKinds: ["part", "record"] }],
   ["?without=goes-with", { hiddenRelations: ["goes-with"] }],
@@ -55,6 +60,20 @@ test.each(STRANGE)("%s shows the first view", (address) => {
   expect(read(address)).toEqual(FIRST_VIEW);
 });
 
+// address, the same as it is written
+const PROOFS = [
+  ["?proof=part:1-200,part:1-100", "?focus=part:1-200&proof=part:1-200,part:1-100"],
+  ["?focus=part:9-999&proof=part:1-200", "?focus=part:1-200&proof=part:1-200"],
+  ["?focus=part:1-100&proof=part:9-999,part:1-100,constructor,,part:1-100", "?focus=part:1-100&proof=part:1-100"],
+  ["?focus=part:2-100&proof=part:1-200,record:R1", "?focus=part:2-100"],
+  ["?focus=part%3A1-100&proof=part%3A1-100%2Crecord%3AR1", "?focus=part:1-100&proof=part:1-100,record:R1"],
+  ["?proof=part:9-999", ""],
+] as const;
+
+test.each(PROOFS)("the argument of %s is read as %s", (address, written) => {
+  expect(writeAddress(read(address))).toBe(written);
+});
+
 test("every view comes back from its address", () => {
   const some = <T>(values: readonly T[]) => fc.uniqueArray(fc.constantFrom(...values));
   const rounded = fc.integer({ min: -20000, max: 20000 }).map((value) => value / 10000);
@@ -62,6 +81,7 @@ test("every view comes back from its address", () => {
     .record<View>({
       as: fc.constantFrom("map", "table"),
       focus: fc.constantFrom(undefined, ...MADE_UP.nodes.keys()),
+      proof: some([...MADE_UP.nodes.keys()]),
       steps: fc.constantFrom(1, 2),
       only: fc.boolean(),
       hiddenKinds: some(KIND_ORDER),
@@ -75,7 +95,7 @@ test("every view comes back from its address", () => {
       ),
       page: fc.integer({ min: 1, max: 99 }),
     })
-    .map((made) => ({ ...made, only: made.only && made.focus !== undefined }));
+    .map(settled);
   fc.assert(
     fc.property(view, (made) => {
       const back = read(writeAddress(made));

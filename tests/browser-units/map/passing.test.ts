@@ -69,6 +69,20 @@ test("parts of a year can be seen without the records that speak of them", () =>
   expect(nodesOf({ years: [1], hiddenKinds: ["record"] })).toContain("part:1-100");
 });
 
+test("no filter hides what an answer rests on", () => {
+  const proof = ["part:1-200", "part:1-100", "record:R1"];
+  const view = {
+    focus: "part:1-200",
+    proof,
+    hiddenKinds: ["part", "record"],
+    hiddenRelations: ["supersedes"],
+    systems: ["hob"],
+    years: [2],
+  } as const;
+  expect(nodesOf(view)).toEqual(expect.arrayContaining(proof));
+  expect(edgesOf(view)).toContain("part:1-200 supersedes part:1-100");
+});
+
 test("the selected node passes whatever the filters say", () => {
   expect(nodesOf({ focus: "part:1-100", hiddenKinds: ["part"], systems: ["hob"] })).toContain("part:1-100");
 });

@@ -58,6 +58,43 @@ test("a neighbourhood that is itself too large is cut, the nearest stay", () => 
   expect(drawn.nodes.has("record:R2")).toBe(true);
 });
 
+const PROOF = ["part:2-100", "part:1-200", "part:1-100", "record:R2"];
+
+test("an argument alone shows its nodes and what its own records state between them", () => {
+  const { nodes, edges, near, nearEdges, extent, places } = draw({ focus: "part:2-100", proof: PROOF, only: true });
+  expect([...nodes]).toEqual(PROOF);
+  expect([...edges].map(({ relation }) => relation).sort()).toEqual(["brings", "goes-with"]);
+  expect(near).toEqual(nodes);
+  expect(nearEdges).toEqual(edges);
+  expect(extent).toBe("around");
+  expect(sorted(places?.keys() ?? [])).toEqual(sorted(nodes));
+});
+
+test("an argument stands where it stood, whichever of its nodes is selected", () => {
+  const [first, second] = ["part:2-100", "record:R2"].map((focus) => draw({ focus, proof: PROOF, only: true }).places);
+  expect(first).toEqual(second);
+});
+
+test("with the rest an argument is lit up in the whole graph", () => {
+  const { nodes, edges, near, nearEdges, places } = draw({ focus: "part:2-100", proof: PROOF });
+  expect(nodes.size).toBe(MADE_UP.nodes.size);
+  expect(places).toBeUndefined();
+  expect([...near]).toEqual(PROOF);
+  expect(nearEdges.size).toBe(2);
+  for (const edge of nearEdges) expect(edges.has(edge)).toBe(true);
+});
+
+test("a line or year that an argument names is drawn with its tie", () => {
+  const { edges } = draw({ focus: "record:R1", proof: ["part:1-200", "record:R1", "line:A"], only: true });
+  expect([...edges].map(({ relation }) => relation)).toEqual(["concerns"]);
+});
+
+test("too many to draw: the argument alone, and the page says so", () => {
+  const drawn = draw({ focus: "part:2-100", proof: PROOF }, 5);
+  expect([...drawn.nodes]).toEqual(PROOF);
+  expect(notice(drawn, 14)).toContain("The argument alone is shown: 4 nodes");
+});
+
 test("every drawn relation joins drawn nodes", () => {
   for (const focus of MADE_UP.nodes.keys())
     for (const steps of [1, 2] as const) {

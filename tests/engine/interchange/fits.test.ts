@@ -301,3 +301,27 @@ describe("with parts that must go along", () => {
     expect(outcomes(said, [["P5"], ["P4"]]).sort()).toEqual(["on conditions 1: P4", "on conditions 1: P5"]);
   });
 });
+
+describe("a component with the number of another kind of car", () => {
+  const drawn: DrawnWorld = {
+    built: [
+      { place: "front", parts: ["P1"], about: new Set([...ALL_KINDS].filter((kind) => KINDS[kind]?.my === 1957)) },
+      { place: "rear", parts: ["P2"], about: new Set([...ALL_KINDS].filter((kind) => KINDS[kind]?.plant === "K")) },
+    ],
+    standIns: [],
+    ended: [],
+  };
+  const { index, cars } = openWorld(drawn);
+  const first = cars[0] as (typeof cars)[number];
+  const plant = index.space.role("plant") as number;
+  const fits = (part: string, place: string, foreign: number[]): string[] =>
+    fitsAt(index, { part, place, cars: first, on: { ...nothingReported(), foreign: new Set(foreign) } }).map(
+      (it) => it.verdict,
+    );
+
+  test("what depends on it and on the car is doubtful, all else is not", () => {
+    expect(fits("P2", "rear", [plant])).toEqual(["as built", "not on record"]);
+    expect(fits("P2", "rear", [])).toEqual(["as built"]);
+    expect(fits("P1", "front", [plant])).toEqual(["as built"]);
+  });
+});
