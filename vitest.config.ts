@@ -11,7 +11,8 @@ export default defineConfig({
           name: "unit",
           include: ["tests/**/*.test.ts"],
           exclude: OF_THE_SITE,
-          testTimeout: 20_000,
+          // Long enough for a machine that is busy with the tests of the site at the same time.
+          testTimeout: 60_000,
         },
       },
       {

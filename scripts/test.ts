@@ -2,9 +2,9 @@
  * npm test [-- FILTER ...]: types, style, then every test. All of them run even when one fails; the last line counts.
  * Words after -- are handed to vitest and choose among the tests.
  */
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
 import { ensureBrowser, HOW_TO_GET_A_BROWSER } from "./browser.ts";
 import { countTests, type TestCount } from "./count-tests.ts";
@@ -26,7 +26,7 @@ const browser = check("A browser", () => {
   if (path) process.env.YEARMARK_BROWSER = path;
   return path !== undefined;
 });
-const tests = runTests();
+const tests = await runTests();
 
 heading("In short");
 for (const name of failed) console.log(`failed: ${name}`);
@@ -44,17 +44,64 @@ function check(name: string, passes: () => boolean): boolean {
   return passed;
 }
 
-function runTests(): TestCount {
+/**
+ * The tests of the built site mostly wait for their browser, so the others run beside them. What the site's tests say is kept
+ * back until both are done, so that the two reports do not mix.
+ */
+async function runTests(): Promise<TestCount> {
   heading(browser ? "Tests" : "Tests, without those of the built site, which need a browser");
   const folder = mkdtempSync(join(tmpdir(), "yearmark-test-"));
-  const file = join(folder, "result.json");
-  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
-  const some = browser ? [] : ["--project=unit"];
-  const ended = runs([VITEST, "run", ...reporters, ...some, ...process.argv.slice(2)]);
-  const counted = countTests(readIfThere(file));
+  const others = Math.max(1, availableParallelism() - 1);
+  const site = browser ? vitest("site", folder, []) : undefined;
+  const unit = await vitest("unit", folder, site ? [`--maxWorkers=${others}`] : [], "inherit");
+  const both = [unit, ...(site ? [await site] : [])];
+  process.stdout.write(both.map((it) => it.said).join(""));
   rmSync(folder, { recursive: true });
-  // Vitest can fail without a failed test: by an error outside of them, or because a filter matches none.
-  return ended || counted.failed > 0 ? counted : { ...counted, failed: 1 };
+  const counted = both.reduce((sum, { count }) => add(sum, count), { passed: 0, failed: 0, skipped: 0 });
+  // Vitest can fail without a failed test: by an error outside of them. And a filter may match no test at all.
+  const isWell = both.every((it) => it.ended) && counted.passed + counted.failed + counted.skipped > 0;
+  return isWell || counted.failed > 0 ? counted : { ...counted, failed: 1 };
+}
+
+interface Run {
+  readonly ended: boolean;
+  readonly count: TestCount;
+  /** What it said, where that was kept back. */
+  readonly said: string;
+}
+
+async function vitest(
+  project: string,
+  folder: string,
+  more: string[],
+  stdout: "pipe" | "inherit" = "pipe",
+): Promise<Run> {
+  const file = join(folder, `${project}.json`);
+  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
+  const args = [
+    VITEST,
+    "run",
+    `--project=${project}`,
+    "--passWithNoTests",
+    ...reporters,
+    ...more,
+    ...process.argv.slice(2),
+  ];
+  const child = spawn(process.execPath, args, { stdio: ["inherit", stdout, stdout] });
+  let said = "";
+  for (const stream of [child.stdout, child.stderr])
+    stream?.on("data", (piece) => {
+      said += piece;
+    });
+  const ended = await new Promise<boolean>((resolve) => {
+    child.once("error", () => resolve(false));
+    child.once("close", (code) => resolve(code === 0));
+  });
+  return { ended, said, count: countTests(readIfThere(file)) };
+}
+
+function add(a: TestCount, b: TestCount): TestCount {
+  return { passed: a.passed + b.passed, failed: a.failed + b.failed, skipped: a.skipped + b.skipped };
 }
 
 function heading(name: string): void {
