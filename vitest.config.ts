@@ -12,7 +12,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: OF_THE_SITE,
           // Long enough for a machine that is busy with the tests of the site at the same time.
-          testTimeout: 60_000,
+          testTimeout: 120_000,
         },
       },
       {
