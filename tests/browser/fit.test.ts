@@ -86,6 +86,22 @@ describe("the part", () => {
     await expect.poll(() => page.locator("#answer .id").textContent()).toBe(asked);
   });
 
+  test("a name that may mean several parts is a choice and no error", async () => {
+    const [, asked, car] = EACH.find(([verdict]) => verdict === "as built") ?? [];
+    const component = catalog.components.get(catalog.parts.get(asked ?? "")?.component ?? "");
+    const { page } = await open(`/fit/?${car?.query}&part=${encodeURIComponent(component?.name ?? "")}`, PHONE);
+    await page.locator("#fit .choices .choice").first().waitFor();
+    expect(await page.locator("#fit .wrong").count()).toBe(0);
+    expect(await page.locator("#fit-status").textContent()).toBe("Pick the part that is meant.");
+  });
+
+  test("where nothing is found the search is a press away", async () => {
+    const { page } = await open(`/fit/?${FIRST.query}&part=no%20such%20thing`, PHONE);
+    const link = page.getByRole("link", { name: "Search everything for “no such thing”" });
+    expect(await link.getAttribute("href")).toMatch(/\/ask\/\?q=no%20such%20thing$/);
+    expect(await page.locator("#fit .wrong").count()).toBe(1);
+  });
+
   test("a casting number is told apart", async () => {
     const cast = [...catalog.parts.values()].find((it) => it.castings.length > 0);
     const car = CARS.find(
@@ -109,6 +125,43 @@ test("without a car the page asks which one, and a recent one is a press away", 
   expect(complaints).toEqual([]);
 });
 
+test.each(["fit/?part=x", "retrofits/"])("%s without a car says what to pick first", async (address) => {
+  const { page } = await open(`/${address}`, PHONE);
+  await page.locator("main .box", { hasText: "Pick the car first" }).last().waitFor();
+  expect(await page.locator("main [role=status]").first().textContent()).toBe(
+    "Pick the car first: its model line at least.",
+  );
+});
+
+test("to say more of the car and come back asks the same part again", async () => {
+  const [, part] = EACH.find(([verdict]) => verdict === "as built") ?? [];
+  const { page } = await open(`/fit/?${FIRST.query}&part=${encodeURIComponent(part ?? "")}`, PHONE);
+  await page.getByText("Say more about this car").click();
+  await page.locator("#question + * ~ .choices .choice, #question ~ p .choice").first().click();
+  await page.locator(".onward a", { hasText: part ?? "" }).click();
+  await page.locator("#answer").waitFor();
+  expect(new URL(page.url()).searchParams.get("part")).toBe(part);
+});
+
+test("an order says how many and is copied so; on paper the last line says when, and where to look", async () => {
+  const [, part, car, answer] = EACH.find(
+    ([, , , { places, order }]) =>
+      order.length > 0 && places.some((at) => at.fits.some((fit) => (fit.ways[0]?.do.length ?? 0) > 0)),
+  ) as (typeof EACH)[number];
+  const { page } = await open(`/fit/?${car.query}&part=${encodeURIComponent(part)}`, DESK);
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await page.getByRole("button", { name: "Copy the list" }).click();
+  await expect.poll(() => page.locator(".order [role=status]").textContent()).toBe("Copied.");
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  const work = answer.places.flatMap((at) => at.fits.flatMap((fit) => fit.ways[0]?.do ?? []));
+  expect(copied.split("\n").slice(answer.order.length)).toEqual([...new Set(work)].map((it) => `Note: ${it}`));
+  expect(await page.locator(".printed").isVisible()).toBe(false);
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator(".printed").textContent()).toMatch(/^Printed .*\. Check before use\. http/);
+  expect(await page.locator(".printed").isVisible()).toBe(true);
+  expect(await page.getByText("Say more about this car").isVisible()).toBe(false);
+});
+
 describe("retrofit paths", () => {
   const { query, facts } = CARS.at(-1) as (typeof CARS)[number];
   const answer = answerRetrofits(knowledge, { car: { facts } });
@@ -116,15 +169,20 @@ describe("retrofit paths", () => {
   test("every open and closed way, by system; the filter narrows them; each leads to its whole answer", async () => {
     const { page, complaints } = await open(`/retrofits/?${query}`, DESK);
     const [ways, closed] = [page.locator("#open-ways ~ .ways > li"), page.locator("#closed-ways ~ .ways > li")];
-    await expect.poll(() => ways.count(), { timeout: 20_000 }).toBe(answer.paths.length);
+    // The same parts, in whatever order, are one way.
+    const sets = new Set(answer.paths.map(({ set }) => JSON.stringify(set.map((it) => it.part).sort())));
+    await expect.poll(() => ways.count(), { timeout: 20_000 }).toBe(sets.size);
     expect(await closed.count()).toBe(answer.blocked.length);
     const [path] = answer.paths;
     await page.locator("#component").fill(path?.part ?? "");
-    await expect.poll(() => ways.count()).toBeLessThan(answer.paths.length);
+    await expect.poll(() => ways.count()).toBeLessThan(sets.size);
+    expect(await page.locator("#by-record").isVisible()).toBe(false);
     await ways.first().locator("summary").click();
-    expect(await ways.first().locator("ol a.id").allTextContents()).toEqual(path?.set.map((it) => it.part));
+    const set = await ways.first().locator("ol a.id").allTextContents();
+    expect(set.sort()).toEqual(path?.set.map((it) => it.part).sort());
+    const asked = await ways.first().locator("summary .id").textContent();
     await ways.first().getByText("The whole answer").click();
-    await expect.poll(() => page.locator("#answer .id").textContent(), { timeout: 20_000 }).toBe(path?.part);
+    await expect.poll(() => page.locator("#answer .id").textContent(), { timeout: 20_000 }).toBe(asked);
     expect(complaints).toEqual([]);
   });
 

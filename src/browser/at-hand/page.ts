@@ -2,19 +2,17 @@
  * A page that asks one question about the car at hand. The car is in the address, as "this car" keeps it, and so is what the
  * page asks; a new address is a new question, and the browser's back button takes it back.
  */
-import { render, type TemplateResult } from "lit-html";
+import { html, render, type TemplateResult } from "lit-html";
 import type { Lines } from "../../engine/records/lines-index.ts";
 import { Data, type OpenLine } from "../car/data.ts";
 import { type Reading, readSteps } from "../car/reading.ts";
 import { openStorage, type RecentCar, recentCars } from "../car/recent.ts";
 import { readAddress, type State, type Step, without, withStep, writeAddress } from "../car/state.ts";
+import { joined, type Own, readOwn } from "./own.ts";
+import { printedLine } from "./printed.ts";
 
-/** What the page asks besides the car: "part", "place". */
-export interface Own {
-  readonly part?: string;
-  readonly place?: string;
-  readonly component?: string;
-}
+/** What a page says to a question that needs the records of a line. */
+export const PICK_CAR = "Pick the car first: its model line at least.";
 
 export interface AtHand {
   readonly lines: Lines;
@@ -49,10 +47,6 @@ export async function openPage(
   if (!data) return;
   const recent = recentCars(openStorage());
 
-  const readOwn = (): Own => {
-    const params = new URLSearchParams(location.search);
-    return Object.fromEntries(names.flatMap((name) => (params.get(name) ? [[name, params.get(name) as string]] : [])));
-  };
   const address = (state: State, own: Own): string => joined(writeAddress(state), own);
   let current: AtHand;
   const go = (state: State, own: Own): void => {
@@ -61,7 +55,7 @@ export async function openPage(
   };
   const update = (): void => {
     const state = readAddress(location.search);
-    const own = readOwn();
+    const own = readOwn(location.search, names);
     const reading = readSteps(data.lines, state);
     const only = reading.lines.length === 1 ? reading.lines[0] : undefined;
     const line = only === undefined ? undefined : data.line(only);
@@ -86,17 +80,13 @@ export async function openPage(
   const draw = (hand: AtHand): void => {
     if (hand !== current) return;
     const { shown, spoken } = view(hand);
-    render(shown, place);
+    render(html`${shown}${printedLine()}`, place);
     if (status.textContent !== spoken) status.textContent = spoken;
   };
   addEventListener("popstate", update);
+  // A page may lie open for days before somebody prints it.
+  addEventListener("beforeprint", () => draw(current));
   update();
-}
-
-function joined(search: string, own: Own): string {
-  const pairs = Object.entries(own).map(([name, value]) => `${name}=${encodeURIComponent(value)}`);
-  const all = [...(search === "" ? [] : [search.slice(1)]), ...pairs].join("&");
-  return all === "" ? "" : `?${all}`;
 }
 
 function fail(status: HTMLElement, error: unknown): undefined {

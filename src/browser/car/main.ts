@@ -8,6 +8,7 @@ import { answerMayFit } from "../../engine/answers/answer-may-fit.ts";
 import { cancelledFor } from "../../engine/answers/cancelled-for.ts";
 import { cautionsFor } from "../../engine/answers/cautions-for.ts";
 import { look, sayValues } from "../../engine/answers/look.ts";
+import { findPart } from "../../engine/answers/part-number.ts";
 import type { AppliesAnswer } from "../../engine/answers/shapes/applies.ts";
 import type { Look } from "../../engine/answers/shapes/look.ts";
 import type { MayFitAnswer } from "../../engine/answers/shapes/may-fit.ts";
@@ -16,6 +17,7 @@ import type { ChangeRecord } from "../../engine/records/catalog.ts";
 import type { Lines } from "../../engine/records/lines-index.ts";
 import { type CarSet, NONE } from "../../engine/scope/diagram.ts";
 import type { Fact } from "../../engine/scope/facts.ts";
+import { joined, OWN, readOwn } from "../at-hand/own.ts";
 import { Data, type OpenLine } from "./data.ts";
 import { figuresOf, partsOf } from "./on-this-car.ts";
 import { type Judged, judge, netChangeOf, type Reading, readSteps, type Verdicts, yearOfCar } from "./reading.ts";
@@ -48,6 +50,9 @@ const root = new URL("../", location.href);
 const place = document.getElementById("car") as HTMLElement;
 const status = document.getElementById("car-status") as HTMLElement;
 const storage = openStorage();
+
+/** What another page asked before it sent the reader here to say more of the car; the way back asks it again. */
+const ownAsked = readOwn(location.search, OWN);
 
 /** Everything that was worked out for one state; a new state begins anew. */
 interface Shown {
@@ -253,6 +258,7 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
   const year = yearOfCar(lines, car.cars);
   const asked = chooseQuestion(lines, verdicts);
   const skipped = state.steps.flatMap((step) => (step.kind === "skip" ? [step.trait] : []));
+  const { component, ...own } = ownAsked;
   return html`
     ${questionView(
       {
@@ -270,7 +276,7 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
     ${changedCarView({ space, chosen: wishes.tellOf, wrong: wishes.wrongPart }, act)}
     <p class="tally"><span class="counts">${tallyLink("yes-head", yes.length, "apply", act)} · ${tallyLink("open-head", open.length, "to look at first", act)} · ${tallyLink("no-head", verdicts.no.length, "do not apply", act)}</span>
       <button type="button" class="plain print" @click=${() => print()}>Print the bay sheet</button></p>
-    <p class="onward"><a href=${act.href(`fit/${writeAddress(state)}`)}>May a part go on this car?</a> · <a href=${act.href(`retrofits/${writeAddress(state)}`)}>Retrofit paths for this car</a></p>
+    <p class="onward"><a href=${act.href(`fit/${joined(writeAddress(state), own)}`)}>${own.part === undefined ? "May a part go on this car?" : html`May <span class="id">${own.part}</span> go on this car?`}</a> · <a href=${act.href(`retrofits/${joined(writeAddress(state), component === undefined ? {} : { component })}`)}>Retrofit paths for this car</a></p>
     ${jumpView(
       [
         { name: "open", words: "to look at first", items: open },
@@ -364,7 +370,8 @@ function actions(data: Data): Actions {
   const { state, line, reading } = shown;
   const steps = (next: readonly Step[]): void => go(data, { ...state, steps: next });
   return {
-    say: (step) => {
+    say: (typed) => {
+      const step = asWritten(typed, line);
       const refused = step.kind === "fact" && readSteps(data.lines, { steps: [step], known: undefined }).refused[0];
       const judged = step.kind === "fitted" && line ? judge(line, withStep(reading.steps, step)) : undefined;
       if (refused) wishes.wrongValue = refused.why;
@@ -425,6 +432,13 @@ function actions(data: Data): Actions {
   };
 }
 
+/** A plate in capitals without spaces, a part as its number is written: so the same step is the same address. */
+function asWritten(step: Step, line: OpenLine | undefined): Step {
+  if (step.kind === "plate") return { ...step, value: step.value.toUpperCase().replaceAll(/\s/g, "") };
+  const found = step.kind === "fitted" && line ? findPart(line.knowledge.catalog, step.value) : undefined;
+  return found?.as === "part number" ? { kind: "fitted", value: found.part.number } : step;
+}
+
 /** A fact of the plate as a step of its own. */
 function factSteps({ lines: { space } }: Data, { trait, values }: Fact): Step[] {
   const { id } = space.trait(trait);
@@ -435,7 +449,7 @@ function factSteps({ lines: { space } }: Data, { trait, values }: Fact): Step[] 
 /** `stay`: the keyboard stays where it is. `inPlace`: there is nothing before this state to go back to. */
 function go(data: Data, state: State, { stay = false, inPlace = false } = {}): void {
   const before = writeAddress(shown.state);
-  const address = `${location.pathname}${writeAddress(state)}`;
+  const address = `${location.pathname}${joined(writeAddress(state), ownAsked)}`;
   if (inPlace) history.replaceState({ depth: 0 }, "", address);
   else if (writeAddress(state) !== before) history.pushState({ depth: depth() + 1 }, "", address);
   forgetWishes();

@@ -25,7 +25,7 @@ export function filterView(hand: AtHand): TemplateResult {
     </form>`;
 }
 
-function wanted({ own }: AtHand): string {
+export function wanted({ own }: AtHand): string {
   return (typed ?? own.component ?? "").trim();
 }
 

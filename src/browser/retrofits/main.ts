@@ -3,13 +3,15 @@ import { html, nothing } from "lit-html";
 import { answerRetrofits } from "../../engine/answers/answer-retrofits.ts";
 import type { RetrofitsAnswer } from "../../engine/answers/shapes/retrofits.ts";
 import { carBox } from "../at-hand/car-box.ts";
-import { type AtHand, openPage } from "../at-hand/page.ts";
+import { type AtHand, openPage, PICK_CAR } from "../at-hand/page.ts";
 import { carOf } from "../car/state.ts";
-import { filterView, matches } from "./filter.ts";
-import { pathsView } from "./paths.ts";
+import { filterView, matches, wanted } from "./filter.ts";
+import { pathsView, together } from "./paths.ts";
 
 const place = document.getElementById("retrofits") as HTMLElement;
 const status = document.getElementById("retrofits-status") as HTMLElement;
+/** The list of the page itself, which no filter narrows. */
+const all = document.getElementById("by-record")?.closest("section");
 
 /** The answer to one address; the filter looks at it again and again. */
 let worked: { readonly for: string; readonly answer: RetrofitsAnswer } | undefined;
@@ -20,10 +22,12 @@ await openPage(place, status, ["component"], (hand) => {
     paths: answer.paths.filter((it) => matches(hand, it)),
     blocked: answer.blocked.filter((it) => matches(hand, it)),
   };
+  if (all) all.hidden = answer !== undefined && wanted(hand) !== "";
   return {
     spoken: spoken(hand, answer),
     shown: html`
       ${carBox(hand)}
+      ${hand.reading.lines.length > 1 ? html`<p class="box">${PICK_CAR}</p>` : nothing}
       ${hand.reading.lines.length === 1 && !hand.line ? html`<p>Loading the records of this line …</p>` : nothing}
       ${hand.line && !answer ? html`<p>Looking through the records of this line …</p>` : nothing}
       ${answer && answer.verdict !== "no such car" ? filterView(hand) : nothing}
@@ -45,8 +49,9 @@ function answerOf(hand: AtHand): RetrofitsAnswer | undefined {
   return undefined;
 }
 
-function spoken({ line }: AtHand, answer: RetrofitsAnswer | undefined): string {
+function spoken({ line, reading }: AtHand, answer: RetrofitsAnswer | undefined): string {
+  if (reading.lines.length > 1) return PICK_CAR;
   if (!answer) return line ? "Looking through the records." : "";
   if (answer.verdict === "no such car") return "No such car was built.";
-  return `${answer.paths.length} ways open, ${answer.blocked.length} closed.`;
+  return `${together(answer.paths).length} ways open, ${answer.blocked.length} closed.`;
 }

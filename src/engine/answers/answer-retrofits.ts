@@ -1,13 +1,14 @@
 /** "What may this car be improved with?" Every permitted way forward with all that goes along, and the closed ways with their reasons. */
 import { sayBelonging } from "../interchange/belongs.ts";
 import type { Way } from "../interchange/companions.ts";
-import type { Fit } from "../interchange/fits.ts";
-import { retrofitsFor } from "../interchange/retrofits.ts";
+import { type Blocked, type Retrofit, retrofitsFor } from "../interchange/retrofits.ts";
 import { seeParts } from "../interchange/see-parts.ts";
 import type { Catalog } from "../records/catalog.ts";
 import { isUnder } from "../records/is-under.ts";
 import type { StandsIn } from "../records/statement.ts";
-import { NONE } from "../scope/diagram.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { Scope } from "../scope/scope.ts";
+import type { Space } from "../scope/space.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { findComponent } from "./find-component.ts";
@@ -38,12 +39,22 @@ export function answerRetrofits(
   const wanted = (part: string): boolean =>
     component === undefined || isUnder(catalog.components, catalog.parts.get(part)?.component, component);
   const index = partIndexOf(catalog);
-  const { open, blocked } = retrofitsFor(index, car.cars, seeParts(index, car.cars, car.fitted, car.foreign), wanted);
-  const path = ({ part, place, fit }: { part: string; place: string | undefined; fit: Fit }) => ({
-    ...{ part, name: partName(catalog, part), ...(place === undefined ? {} : { place }), verdict: fit.verdict },
-    instead: sayBelonging(fit.belonging),
-    certain: space.sets.within(car.cars, fit.cars),
-  });
+  const { open, blocked: refused } = retrofitsFor(
+    index,
+    car.cars,
+    seeParts(index, car.cars, car.fitted, car.foreign),
+    wanted,
+  );
+  const blocked = refused.filter((way) => isAboutLine(catalog, car.cars, way));
+  const holding = carsOfSame([...open, ...blocked], space);
+  const path = (way: OneWay) => {
+    const { part, place, fit } = way;
+    return {
+      ...{ part, name: partName(catalog, part), ...(place === undefined ? {} : { place }), verdict: fit.verdict },
+      instead: sayBelonging(fit.belonging),
+      certain: space.sets.within(car.cars, holding.get(sameAs(way)) ?? NONE),
+    };
+  };
   const paths = open.map((it) => ({
     ...path(it),
     set: it.set.map((part) => ({ part, name: partName(catalog, part) })),
@@ -66,6 +77,34 @@ export function answerRetrofits(
     paths,
     blocked: closed,
   };
+}
+
+/**
+ * A part of which no record names a place is refused by the names of parts alone, which nothing ties to the car: that closes a way
+ * only where a record that refuses it says something of cars of the same line.
+ */
+function isAboutLine({ space, records }: Catalog, cars: CarSet, { place, fit }: Blocked): boolean {
+  if (place !== undefined || fit.verdict !== "not on record") return true;
+  const line = space.sets.keep(cars, [space.role("line") as number]);
+  const speaks = (scope: Scope | undefined): boolean => scope !== undefined && space.sets.meet(line, scope.cars);
+  return fit.refusals
+    .flatMap((it) => records.get(it.record) ?? [])
+    .some(({ scope, statements }) => speaks(scope) || statements.some((it) => "scope" in it && speaks(it.scope)));
+}
+
+type OneWay = Blocked & Partial<Pick<Retrofit, "set">>;
+
+/**
+ * The cars for which the same holds: the same part at the same place, with the same verdict and the same set, in place of
+ * whatever belongs there. A way that holds wherever one of two parts belongs is certain though it is not known which.
+ */
+function carsOfSame(ways: readonly OneWay[], space: Space): Map<string, CarSet> {
+  const same = Map.groupBy(ways, sameAs);
+  return new Map([...same].map(([key, its]) => [key, space.any(its.map((it) => it.fit.cars))]));
+}
+
+function sameAs({ part, place, fit, set = [] }: OneWay): string {
+  return JSON.stringify([part, place, fit.verdict, [...set].sort()]);
 }
 
 /** The statements that permit the part and what goes along with it, each once. */

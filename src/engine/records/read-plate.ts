@@ -4,7 +4,8 @@
  * Spaces, dashes, dots, stars and case do not count. Of several plates with numbers of this length the one counts by which it reads best.
  *
  *   A character that cannot stand at its place is a misreading: the answer says which characters can, the ones that look like
- *   it first; where the maker uses a check digit, only those with which it is right, if there are such.
+ *   it first; of these only those with which some car was built, given what the other, readable characters say, if there are such;
+ *   and where the maker uses a check digit, only those with which it is right, if there are such.
  *   A check digit that is wrong is a misreading of some one character: the answer names every single character that would
  *   make it right, of those the ones that look like what was read, if there are such; or it is the digit itself.
  *   A number that can be read, but that no car was built with, is a misreading or a changed car: the answer names every
@@ -13,6 +14,7 @@
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import type { Fact } from "../scope/facts.ts";
 import { carsWith } from "../scope/facts.ts";
+import { type Ranges, ranges } from "../scope/ranges.ts";
 import type { Space } from "../scope/space.ts";
 import { numberOf, span, type Trait, writtenValue } from "../scope/trait.ts";
 import type { Plate } from "./catalog.ts";
@@ -72,7 +74,7 @@ export function readPlate(space: Space, built: CarSet, plates: readonly Plate[],
 }
 
 function readBy(space: Space, built: CarSet, plate: Plate, number: string): ReadPlate {
-  const slips = slipsIn(space, plate, number);
+  const slips = slipsIn(space, plate, number).map((slip) => withBuilt(space, built, plate, number, slip));
   if (slips.length === 1 && checkDigitOf(plate, number) !== undefined)
     return { as: "misread", plate, number, slips: slips.map((slip) => withCheckDigit(plate, number, slip)) };
   if (slips.length > 0) return { as: "misread", plate, number, slips };
@@ -145,6 +147,42 @@ function slipsIn(space: Space, plate: Plate, number: string): PlateSlip[] {
   });
 }
 
+/** Only the characters with which some car was built, given the readable characters; all of them if there is none. */
+function withBuilt(space: Space, built: CarSet, plate: Plate, number: string, slip: PlateSlip): PlateSlip {
+  const pieces = cut(space, plate, number);
+  const piece = pieces.find(({ at, text }) => at < slip.place && slip.place <= at + text.length) as Cut;
+  const readable = factsOf(space, plate, number).filter((fact) => fact.trait !== piece.index);
+  const cars = carsWith(space, built, readable);
+  const right = slip.couldBe.filter((other) =>
+    space.sets.meet(cars, space.where(piece.index, valuesWith(piece, slip.place - piece.at - 1, other))),
+  );
+  return right.length > 0 ? { ...slip, couldBe: right } : slip;
+}
+
+/**
+ * What a piece may say with this character at one place, its other readable characters as they are. A number of which more than
+ * one figure was misread may be any from the lowest to the highest.
+ */
+function valuesWith(piece: Cut, i: number, character: string): Ranges {
+  const text = changed(piece.text, i + 1, character);
+  const isUnread = [...text].map((one, at) => at !== i && !charactersAt(piece, at).includes(one));
+  const written = codesOf(piece);
+  if (written === undefined) {
+    const filled = (figure: string): number =>
+      Number([...text].map((one, at) => (isUnread[at] ? figure : one)).join(""));
+    const [from, to] = span(piece.trait);
+    const [low, high] = [Math.max(from, filled("0")), Math.min(to, filled("9"))];
+    return low <= high ? [[low, high]] : [];
+  }
+  const codes = written.filter((code) => [...code].every((one, at) => isUnread[at] || one === text[at]));
+  return ranges(
+    codes.flatMap((code): [number, number][] => {
+      const value = valueIn(piece, code);
+      return value === undefined ? [] : [[value, value]];
+    }),
+  );
+}
+
 /** The ninth place of 17 is the check digit's, where the maker uses it. */
 const CHECK_PLACE = 9;
 
@@ -183,20 +221,24 @@ function changesThatCheck(space: Space, built: CarSet, plate: Plate, number: str
 }
 
 /** Which characters may stand at one place of a piece. */
-function charactersAt({ trait, codes, text }: Cut, i: number): string[] {
+function charactersAt(piece: Cut, i: number): string[] {
+  const written = codesOf(piece);
+  if (written === undefined) return [..."0123456789"];
+  return [...new Set(written.map((code) => code[i] as string))].sort();
+}
+
+/** The codes that a piece can be; none where it is a number. */
+function codesOf({ trait, codes, text }: Cut): string[] | undefined {
   const written =
     codes !== undefined
       ? Object.keys(codes)
       : trait.kind === "list"
         ? trait.values.map((value) => value.id)
         : undefined;
-  if (written === undefined) return [..."0123456789"];
-  return [
-    ...new Set(written.filter((code) => code.length === text.length).map((code) => code.toUpperCase()[i] as string)),
-  ].sort();
+  return written?.filter((code) => code.length === text.length).map((code) => code.toUpperCase());
 }
 
-function looksLike(character: string, other: string): boolean {
+export function looksLike(character: string, other: string): boolean {
   return ALIKE.some((group) => group.includes(character) && group.includes(other));
 }
 
@@ -207,15 +249,13 @@ function likelyFirst(character: string, others: readonly string[]): string[] {
   ];
 }
 
+/** What the pieces say that can be read. */
 function factsOf(space: Space, plate: Plate, number: string): Fact[] {
-  return cut(space, plate, number).map((piece) => {
-    const value = valueIn(piece, piece.text) ?? span(piece.trait)[0];
-    return {
-      trait: piece.index,
-      values: [[value, value]],
-      source: "plate",
-      text: `${piece.trait.id}=${writtenValue(piece.trait, value)}`,
-    };
+  return cut(space, plate, number).flatMap((piece): Fact[] => {
+    const value = valueIn(piece, piece.text);
+    if (value === undefined) return [];
+    const text = `${piece.trait.id}=${writtenValue(piece.trait, value)}`;
+    return [{ trait: piece.index, values: [[value, value]], source: "plate", text }];
   });
 }
 

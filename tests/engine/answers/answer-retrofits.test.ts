@@ -9,6 +9,7 @@ import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 const demo = await demoKnowledge();
 const tiny = tinyKnowledge();
 const ROWS = fixtureRows<[string, string, string, string]>("retrofits");
+const CERTAIN = fixtureRows<[string, string, string]>("retrofits-certain");
 
 function ask(knowledge: typeof demo, asked: Record<string, unknown>): RetrofitsAnswer {
   return retrofitsAnswer.parse(answerQuestion(knowledge, { question: "retrofits", ...asked }));
@@ -28,6 +29,13 @@ test("no path and no closed way is about a part that the car was built with", ()
     expect(instead).not.toBe(part);
     expect(because.length).toBeGreaterThan(0);
   }
+});
+
+test.each(CERTAIN)("on %s: %s is certain, whichever belongs there of %s", (facts, part, instead) => {
+  const { paths } = ask(demo, { facts: Object.fromEntries(facts.split("; ").map(readFactText)) });
+  const its = paths.filter((it) => it.part === part);
+  expect(its.map((it) => it.instead).join(" ")).toBe(instead);
+  expect(its.map((it) => it.certain)).toEqual(its.map(() => true));
 });
 
 test("one component, and the parts under it", () => {

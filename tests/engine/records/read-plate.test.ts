@@ -42,6 +42,12 @@ describe("the frame plate of the tiny folder: line, year, plant, four digits", (
     ["B9K041Z", "misread | 7 Z chassis number: 2701345689"],
     ["B9KS4I2", "misread | 4 S chassis number: 5601234789 | 6 I chassis number: 1702345689"],
     ["8PK0412", "misread | 1 8 model line: BH | 2 P model year: 978"],
+    // Only characters with which some car was built, given the others that can be read; all where there is no such car.
+    ["X8K0412", "misread | 1 X model line: B"],
+    ["HPK0412", "misread | 2 P model year: 9"],
+    ["BPD0412", "misread | 2 P model year: 9"],
+    ["X8XO412", "misread | 1 X model line: B | 3 X plant: K | 4 O chassis number: 0123456789"],
+    ["X7D0412", "misread | 1 X model line: BH"],
     // Every character may stand there, but no such car was built: single changes that make it one that was.
     ["B8D0412", "not built | line=B my=1958 plant=D number=0412 | 2 8 model year: 9 | 3 D plant: K"],
     ["B7D0412", "not built | line=B my=1957 plant=D number=0412 | 2 7 model year: 9 | 3 D plant: K"],

@@ -50,7 +50,7 @@ export function sheetView(parts: SheetParts): TemplateResult {
           "On the other side of a running change",
           parts.beside.map(
             ({ item: { record }, has }) =>
-              html`<li><b>${record.id}</b> ${record.facts.title}${thisCar(has.map(shortHas))}</li>`,
+              html`<li><b class="cite">${record.id}</b> ${record.facts.title}${thisCar(has.map(shortHas))}</li>`,
           ),
         )}
         ${net ? leftAlone(net) : nothing}
@@ -97,7 +97,7 @@ function yesItem(item: Judged, { has, figures, cancelled }: SheetParts): Templat
 function title(item: Judged, cancelled: SheetParts["cancelled"]): TemplateResult {
   const { record, trap } = item;
   const ended = cancelled(item);
-  return html`${trap ? html`<b>Trap: </b>` : nothing}<b>${record.id}</b> ${record.facts.title}${ended ? html` <b>(${ended === "yes" ? "cancelled" : "perhaps cancelled"})</b>` : nothing}`;
+  return html`${trap ? html`<b>Trap: </b>` : nothing}<b class="cite">${record.id}</b> ${record.facts.title}${ended ? html` <b>(${ended === "yes" ? "cancelled" : "perhaps cancelled"})</b>` : nothing}`;
 }
 
 function thisCar(words: readonly string[]): TemplateResult | typeof nothing {
@@ -153,7 +153,9 @@ function block(heading: string, items: readonly TemplateResult[]): TemplateResul
 /** One after the other: this is read, not done. */
 function leftAlone({ leftAlone: left }: NetChangeAnswer): TemplateResult | typeof nothing {
   const byRecord = [...Map.groupBy(left, ({ record }) => record)];
-  const words = byRecord.map(([record, its]) => html`<b>${record}</b> ${its.map(({ what }) => what).join(" ")} `);
+  const words = byRecord.map(
+    ([record, its]) => html`<b class="cite">${record}</b> ${its.map(({ what }) => what).join(" ")} `,
+  );
   return block("Left alone on purpose", words.length > 0 ? [html`<li class="plain-item">${words}</li>`] : []);
 }
 
@@ -165,7 +167,7 @@ function changes(catalog: Catalog, net: NetChangeAnswer, isOpen: boolean): Templ
         ? change.to.map((it) => it.value).join(" or ")
         : html`${short(valuesWords(catalog, change.name, change.from))} → <b>${short(valuesWords(catalog, change.name, change.to))}</b>`;
     const look = change.ask ? `. Look at the ${change.ask.label}: ${outcomeWords(change.ask)}.` : "";
-    return html`<li>${change.trap ? html`<b>Trap: </b>` : nothing}${change.name}: ${what}${look} (${change.records.join(", ")})</li>`;
+    return html`<li>${change.trap ? html`<b>Trap: </b>` : nothing}${change.name}: ${what}${look} (${change.records.map((id, i) => html`${i > 0 ? ", " : nothing}<span class="cite">${id}</span>`)})</li>`;
   };
   const its = net.changes.filter((change) => (change.ask !== undefined) === isOpen);
   return block(`Changed from ${net.from} to ${net.to}${isOpen ? ", look first" : ""}`, its.map(item));

@@ -1,8 +1,10 @@
 /** Which car it is: the plate, the model line, and what is known so far, each step of which can be taken back. */
 import { html, nothing, type TemplateResult } from "lit-html";
+import { answerPlate } from "../../../engine/answers/answer-plate.ts";
 import { valueWords } from "../../../engine/answers/look.ts";
 import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
 import type { Lines } from "../../../engine/records/lines-index.ts";
+import { looksLike } from "../../../engine/records/read-plate.ts";
 import type { Fact } from "../../../engine/scope/facts.ts";
 import type { Space } from "../../../engine/scope/space.ts";
 import type { Reading } from "../reading.ts";
@@ -41,7 +43,8 @@ function plate(lines: Lines, state: State, reading: Reading, act: Actions): Temp
   return html`<details class="other-way" ?open=${reading.plate !== undefined}><summary>Read the plate instead</summary>${form}</details>`;
 }
 
-function plateForm({ plates }: Lines, state: State, { plate }: Reading, act: Actions): TemplateResult | typeof nothing {
+function plateForm(lines: Lines, state: State, { plate }: Reading, act: Actions): TemplateResult | typeof nothing {
+  const { plates } = lines;
   if (plates.length === 0) return nothing;
   const typed = plateOf(state.steps) ?? "";
   const wrong = plate && plate.verdict !== "read";
@@ -58,21 +61,22 @@ function plateForm({ plates }: Lines, state: State, { plate }: Reading, act: Act
         <button type="submit">Read</button>
       </div>
       <p id="plate-hint" class="note">${plates.map((one) => html`${one.where} Such as <span class="id">${one.example}</span>. `)}</p>
-      ${wrong ? misread(plate, act) : nothing}
+      ${wrong ? misread(lines, plate, act) : nothing}
     </form>`;
 }
 
 /** That no car was built with the number is told below, by what does not go together; here only what it could have been. */
-function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateResult | typeof nothing {
+function misread(lines: Lines, plate: NonNullable<Reading["plate"]>, act: Actions): TemplateResult | typeof nothing {
   const isBuilt = plate.verdict !== "not built";
   if (!isBuilt && plate.slips.length === 0) return nothing;
+  const likely = likeliest(lines, plate);
   const corrected = (place: number, character: string): string =>
     plate.number.slice(0, place - 1) + character + plate.number.slice(place);
   return html`
     <div class=${isBuilt ? "box trap" : "box"} role=${isBuilt ? "alert" : nothing}>
       ${isBuilt ? html`<p><b>${plate.ask?.what ?? "The number was misread."}</b></p>` : nothing}
       ${plate.verdict === "unknown" ? html`<p>${plate.ask?.options.join("; ")}</p>` : nothing}
-      ${plate.slips.length > 0 && plate.verdict === "misread" ? html`<p class="choices"><button type="button" class="choice" @click=${() => act.say({ kind: "plate", value: likeliest(plate) })}>It is <span class="id">${likeliest(plate)}</span></button></p>` : nothing}
+      ${likely === undefined ? nothing : html`<p class="choices"><button type="button" class="choice" @click=${() => act.say({ kind: "plate", value: likely })}>It is <span class="id">${likely}</span></button></p>`}
       ${plate.slips.map(
         (slip) => html`
         <p>Character ${slip.place} (${slip.holds}) ${isBuilt ? "was read as" : "is"} <span class="id">${slip.character}</span>. It may be:</p>
@@ -86,10 +90,19 @@ function misread(plate: NonNullable<Reading["plate"]>, act: Actions): TemplateRe
     </div>`;
 }
 
-/** Every misread character as what it most looks like: often one letter O for each 0. */
-function likeliest({ number, slips }: NonNullable<Reading["plate"]>): string {
+/**
+ * Every misread character as what it looks like: often one letter O for each 0. Nothing where one looks like none that it can be,
+ * or where no car was built with the number that comes of it.
+ */
+function likeliest(lines: Lines, { number, slips, verdict }: NonNullable<Reading["plate"]>): string | undefined {
+  const isLikely = slips.every(
+    ({ character, couldBe: [first, ...others] }) =>
+      first !== undefined && (others.length === 0 || looksLike(character, first)),
+  );
+  if (verdict !== "misread" || slips.length === 0 || !isLikely) return undefined;
   const likely = new Map(slips.map(({ place, couldBe: [first] }) => [place, first]));
-  return [...number].map((character, i) => likely.get(i + 1) ?? character).join("");
+  const mended = [...number].map((character, i) => likely.get(i + 1) ?? character).join("");
+  return answerPlate({ catalog: lines }, mended).verdict === "read" ? mended : undefined;
 }
 
 function lineButtons({ space, lines }: Lines, reading: Reading, act: Actions): TemplateResult {

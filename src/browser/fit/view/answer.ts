@@ -48,16 +48,24 @@ export function answerView(hand: AtHand, { answer, current }: Answered): Templat
       ${answer.otherwise.length > 0 ? html`<h3>What happens otherwise</h3><ul>${answer.otherwise.map((it) => html`<li>${it.text} ${recordLink(hand, it.record)}</li>`)}</ul>` : nothing}
       ${answer.cautions.length > 0 ? html`<aside class="box caution" aria-labelledby="caution"><h3 id="caution"><span aria-hidden="true">▲</span> Caution</h3>${answer.cautions.map((it) => html`<details><summary>${it.title}</summary><p>${it.text}</p><p class="source">Source: ${it.source}</p></details>`)}</aside>` : nothing}
       ${factsView(hand, answer)}
-      <p class="links"><a href=${hand.href(`parts/${encodeURIComponent(part.number)}/`)}>The page of ${part.number}</a> · <a href=${hand.href(`map/${mapQuery(answer)}`)}>See the argument on the map</a> · <a href=${hand.hrefWithCar("retrofits/")}>Retrofit paths for this car</a></p>
+      <p class="links"><a href=${hand.href(`parts/${encodeURIComponent(part.number)}/`)}>The page of ${part.number}</a> · ${answer.because.length > 0 ? html`<a href=${hand.href(`map/${mapQuery(answer)}`)}>See the argument on the map</a> · ` : nothing}<a href=${hand.hrefWithCar("retrofits/")}>Retrofit paths for this car</a></p>
     </section>`;
 }
 
-/** What was needed of the car, and what was not. */
-function factsView({ lines: { space } }: AtHand, { facts, notNeeded }: MayFitAnswer): TemplateResult | typeof nothing {
-  const say = (some: MayFitAnswer["facts"]): string => some.map((fact) => factSaid(space, fact)).join("; ");
-  if (facts.length + notNeeded.length === 0) return nothing;
-  return html`<p class="note">It rests on: ${facts.length > 0 ? say(facts) : "nothing that is known of the car"}.
-    ${notNeeded.length > 0 ? html`Not needed: ${say(notNeeded)}.` : nothing}</p>`;
+/** What was needed of the car, and what was not. The records asked are those of its line, so the line is always needed. */
+function factsView({ lines: { space, lines }, reading }: AtHand, { facts, notNeeded }: MayFitAnswer): TemplateResult {
+  const trait = space.trait(space.role("line") as number);
+  const isLine = (fact: MayFitAnswer["facts"][number]): boolean => fact.trait === trait.id;
+  const say = (some: MayFitAnswer["facts"]): string[] => some.map((fact) => factSaid(space, fact));
+  const line = lines.find(({ id }) => id === reading.lines[0]);
+  const ofLine = [...facts, ...notNeeded].filter(isLine);
+  const needed = [
+    ...(ofLine.length > 0 ? say(ofLine) : [`${trait.label}: ${line?.name ?? ""}`]),
+    ...say(facts.filter((fact) => !isLine(fact))),
+  ];
+  const others = say(notNeeded.filter((fact) => !isLine(fact)));
+  return html`<p class="note">It rests on: ${needed.join("; ")}.
+    ${others.length > 0 ? html`Not needed: ${others.join("; ")}.` : nothing}</p>`;
 }
 
 /** The map with the argument lit up: the parts and records of the answer. */

@@ -15,7 +15,7 @@ export function currentView(hand: AtHand, answer: CurrentAnswer): TemplateResult
     <ul>${others.map(
       (
         it,
-      ) => html`<li>${partLink(hand, it.part)} ${it.name}: <a href=${hand.hrefWithCar("fit/", { part: it.part })}>${it.fits}</a> on this car
+      ) => html`<li>${partLink(hand, it.part)} ${it.name}; may it go on this car: <a href=${hand.hrefWithCar("fit/", { part: it.part })}>${it.fits}</a>
         <ol class="argument">${it.steps.map((step) => html`<li>${reasonView(hand, step)}</li>`)}</ol></li>`,
     )}</ul>
     <p class="note">A delivery rule. It does not promise that the part fits.</p>`;

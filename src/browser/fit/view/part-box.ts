@@ -1,13 +1,12 @@
 /** Which part the question is about: by number, name or component, with what may be meant as it is typed. */
 import { html, nothing, type TemplateResult } from "lit-html";
-import { partCandidates } from "../../../engine/answers/part-candidates.ts";
 import { findPart } from "../../../engine/answers/part-number.ts";
-import type { Catalog, Part } from "../../../engine/records/catalog.ts";
+import type { Part } from "../../../engine/records/catalog.ts";
 import type { AtHand } from "../../at-hand/page.ts";
+import { isNoNumber, partsMeant } from "./parts-meant.ts";
 
 /** What is typed and not yet asked. */
 let typed: string | undefined;
-const MOST = 12;
 
 export function partBox(hand: AtHand): TemplateResult {
   const { line, own } = hand;
@@ -34,24 +33,24 @@ export function partBox(hand: AtHand): TemplateResult {
         </div>
         <p id="part-hint" class="note">Spaces, dashes and letters read for figures are forgiven. A number cast into a part is often another one.</p>
       </form>
-      ${line ? candidates(line.knowledge.catalog, text, own.part, ask) : nothing}
+      ${line ? meantView(hand, text, ask) : nothing}
     </section>`;
 }
 
-function candidates(
-  catalog: Catalog,
-  text: string,
-  asked: string | undefined,
-  ask: (part: string) => void,
-): TemplateResult | typeof nothing {
-  if (text.trim() === "") return nothing;
+function meantView(hand: AtHand, text: string, ask: (part: string) => void): TemplateResult | typeof nothing {
+  const catalog = hand.line?.knowledge.catalog;
+  const words = text.trim();
+  if (!catalog || words === "") return nothing;
   const found = findPart(catalog, text);
-  if (found.as === "part number" && (typed === undefined || found.part.number === asked)) return nothing;
-  if (found.as === "casting number")
-    return html`<p>“${text.trim()}” is cast into these parts; it is not a part number. Which one is it?</p>${choices(found.parts, ask)}`;
-  const parts = partCandidates(catalog, text, MOST);
-  if (parts.length === 0) return html`<p class="none">Records of this line name no part like “${text.trim()}”.</p>`;
-  return choices(parts, ask);
+  const isAsked = typed === undefined || (found.as === "part number" && found.part.number === hand.own.part);
+  if (isAsked && !isNoNumber(catalog, text)) return nothing;
+  const { as, parts } = partsMeant(catalog, text);
+  if (as === "casting number")
+    return html`<p>“${words}” is cast into these parts; it is not a part number. Which one is it?</p>${choices(parts, ask)}`;
+  if (parts.length > 0)
+    return html`${isAsked ? html`<p>“${words}” is no part number. Which of these is it?</p>` : nothing}${choices(parts, ask)}`;
+  // Of what was asked already the page says below that there is nothing.
+  return html`<p class="none">${isAsked ? nothing : html`Records of this line name no part like “${words}”. `}<a href=${hand.href(`ask/?q=${encodeURIComponent(words)}`)}>Search everything for “${words}”</a></p>`;
 }
 
 function choices(parts: readonly Part[], ask: (part: string) => void): TemplateResult {
