@@ -11,6 +11,8 @@ export default defineConfig({
           name: "unit",
           include: ["tests/**/*.test.ts"],
           exclude: OF_THE_SITE,
+          // The engine keeps no state between tests, so a worker starts once and not for each file.
+          isolate: false,
           // Long enough for a machine that is busy with the tests of the site at the same time.
           testTimeout: 120_000,
         },
