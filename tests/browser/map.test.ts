@@ -372,8 +372,6 @@ test("on a phone nothing sticks out and every target can be hit", async () => {
 
 // what is looked at, query, options
 const LOOKS: readonly (readonly [string, string, BrowserContextOptions])[] = [
-  ["the map by day", "", { ...DESK, colorScheme: "light" }],
-  ["the map by night", "", { ...DESK, colorScheme: "dark" }],
   ["a card on a phone by day", "?focus=", { ...PHONE, colorScheme: "light" }],
   ["a card on a phone by night", "?focus=", { ...PHONE, colorScheme: "dark" }],
   ["an argument by day", standIn().query, { ...DESK, colorScheme: "light" }],

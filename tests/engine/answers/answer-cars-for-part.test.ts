@@ -43,10 +43,10 @@ test("what is said of cars in scopes is what is said of each of them", () => {
         }
       }
     }),
-    { seed: SEED, numRuns: 60 },
+    { seed: SEED, numRuns: 30 },
   );
   console.log(`cars for parts: seed ${SEED}, ${told} verdicts compared`);
-  expect(told).toBeGreaterThan(150);
+  expect(told).toBeGreaterThan(80);
 }, 120_000);
 
 function single(one: ReadonlyMap<number, number>) {

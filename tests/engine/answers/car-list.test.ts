@@ -21,6 +21,6 @@ test("verdicts and the next question are those of the question about the whole c
       const [next] = list.questions(cars, open);
       expect(next && space.trait(next.trait).id).toBe(ask?.trait);
     }),
-    { seed: SEED, numRuns: 8, endOnFailure: true },
+    { seed: SEED, numRuns: 4, endOnFailure: true },
   );
 });

@@ -39,11 +39,11 @@ test("as the slow twin says, kind by kind", () => {
         });
       },
     ),
-    { seed: SEED, numRuns: 1500 },
+    { seed: SEED, numRuns: 500 },
   );
   console.log(`stands for: seed ${SEED}, ${JSON.stringify([...counts])}`);
   for (const verdict of [...MAY, "does not go on", "goes on but must not be used", "not on record"])
-    expect(counts.get(verdict) ?? 0).toBeGreaterThan(200);
+    expect(counts.get(verdict) ?? 0).toBeGreaterThan(60);
 }, 120_000);
 
 describe("laws", () => {
@@ -64,7 +64,7 @@ describe("laws", () => {
         const after = verdictOn(openWorld({ ...drawn, standIns: [...drawn.standIns, more] }), part, other, kind);
         if (MAY.includes(after)) expect(MAY).toContain(before);
       }),
-      { seed: SEED, numRuns: 800 },
+      { seed: SEED, numRuns: 300 },
     );
   }, 60_000);
 
@@ -80,7 +80,7 @@ describe("laws", () => {
         const only = { ...drawn, standIns: [permission] };
         expect(verdictOn(openWorld(only), part, other, kind)).toBe("not on record");
       }),
-      { seed: SEED, numRuns: 1000 },
+      { seed: SEED, numRuns: 400 },
     );
   }, 60_000);
 
@@ -93,7 +93,7 @@ describe("laws", () => {
         expect(MAY.includes(one as string)).toBe(MAY.includes(two as string));
         if (!MAY.includes(one as string)) expect(two).toBe(one);
       }),
-      { seed: SEED, numRuns: 500 },
+      { seed: SEED, numRuns: 200 },
     );
   }, 60_000);
 });
