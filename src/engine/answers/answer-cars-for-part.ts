@@ -4,14 +4,11 @@ import { type Fit, fitsAt, mayBeFitted } from "../interchange/fits.ts";
 import { isPermission, type PartIndex } from "../interchange/part-index.ts";
 import { placesOf, placesToAsk } from "../interchange/places.ts";
 import { nothingReported } from "../interchange/reported.ts";
-import type { CarSet } from "../scope/diagram.ts";
-import { readScope } from "../scope/read-scope.ts";
-import { shorter } from "../scope/shorter.ts";
-import { writeScope } from "../scope/write-scope.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { partIndexOf } from "./part-indexes.ts";
 import { requirePart } from "./part-number.ts";
-import { reasonFor, sayScope, uniqueReasons } from "./say.ts";
+import { reasonFor, uniqueReasons } from "./say.ts";
+import { sayCars } from "./say-cars.ts";
 import type { CarsForPartAnswer } from "./shapes/cars-for-part.ts";
 
 type FitView = CarsForPartAnswer["places"][number]["fits"][number];
@@ -43,7 +40,7 @@ export function answerCarsForPart({ catalog }: CarKnowledge, { part: typed }: { 
 
 function viewFit(index: PartIndex, fit: Fit): FitView {
   const { catalog } = index;
-  const scope = scopeOf(index, fit.cars);
+  const scope = sayCars(catalog, fit.cars, catalog.buildable, MOST);
   return {
     verdict: fit.verdict,
     belongs: sayBelonging(fit.belonging),
@@ -52,14 +49,6 @@ function viewFit(index: PartIndex, fit: Fit): FitView {
       reasonFor(catalog, it),
     ),
   };
-}
-
-/** The cars as a scope that holds for no other built ones. */
-function scopeOf({ catalog }: PartIndex, cars: CarSet): FitView["scope"] {
-  const { space, buildable } = catalog;
-  const text = writeScope(space, shorter(space, cars, buildable), MOST);
-  const read = text === undefined ? undefined : readScope(space, text);
-  return read && "scope" in read ? sayScope(catalog, read.scope) : undefined;
 }
 
 /** The parts from which permissions lead to this one, whatever the car, in the order of the catalog: no other can replace it. */

@@ -3,6 +3,7 @@ import { sayBelonging } from "../interchange/belongs.ts";
 import { type Fit, type FitVerdict, fitsAt, mayBeFitted, toBuy } from "../interchange/fits.ts";
 import type { PartIndex } from "../interchange/part-index.ts";
 import { placesOf, placesToAsk } from "../interchange/places.ts";
+import type { Reported } from "../interchange/reported.ts";
 import { seeParts } from "../interchange/see-parts.ts";
 import type { Catalog, Part } from "../records/catalog.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
@@ -44,21 +45,19 @@ export function answerMayFit(knowledge: CarKnowledge, asked: MayFitQuestion): Ma
   const base = { question: "may-fit" as const, part: { number: part.number, name: part.name } };
   const places = placesAsked(knowledge, index, part, asked.place);
   if (car.cars === NONE) return noSuchCar(knowledge, car, base);
-  const ask = (facts: KnownCar): FitsAtPlace[] => {
-    const on = seeParts(index, facts.cars, facts.fitted, facts.foreign);
-    return places.map((place) => ({
-      place,
-      fits: fitsAt(index, { part: part.number, place, cars: facts.cars, on }),
-    }));
-  };
-  const found = ask(car);
-  const misfits = seeParts(index, car.cars, car.fitted).misfits.map(({ part: number, by }) => ({
+  const see = ({ cars, fitted, foreign }: KnownCar): Reported => seeParts(index, cars, fitted, foreign);
+  const ask = ({ cars }: KnownCar, on: Reported): FitsAtPlace[] =>
+    places.map((place) => ({ place, fits: fitsAt(index, { part: part.number, place, cars, on }) }));
+  const on = see(car);
+  const found = ask(car, on);
+  const misfits = on.misfits.map(({ part: number, by }) => ({
     part: number,
     name: partName(catalog, number),
     because: by.map((it) => reasonFor(catalog, it)),
   }));
-  const { verdict, order } = decide(part, found);
-  const needed = carryingFacts(knowledge, car, verdict, (less) => `${Object.values(decide(part, ask(less)))}`);
+  const decided = decide(part, found);
+  const { verdict, order } = decided;
+  const needed = carryingFacts(knowledge, car, decided, (less) => decide(part, ask(less, see(less))));
   const views = relevant(found).map((it) => viewPlace(index, part.number, car.cars, it));
   const because = views.flatMap((view) => view.fits.flatMap(reasonsOf));
   const records = [...new Set(because.map((it) => it.record))].flatMap((id) => catalog.records.get(id) ?? []);
@@ -131,8 +130,13 @@ function noSuchCar(
   };
 }
 
-/** The verdict, and the part with what must be bought along, where it is decided that it may be fitted. */
-function decide(part: Part, found: readonly FitsAtPlace[]): { verdict: Verdict; order: string[] } {
+interface Decided {
+  readonly verdict: Verdict;
+  /** The part with what must be bought along, where it is decided that it may be fitted. */
+  readonly order: string[];
+}
+
+function decide(part: Part, found: readonly FitsAtPlace[]): Decided {
   const verdict = overall(found.map(({ fits }) => verdictOf(fits)));
   if (!isFit(verdict) || !mayBeFitted(verdict)) return { verdict, order: [] };
   const along = relevant(found).flatMap(({ fits }) => fits.flatMap(toBuy));
@@ -172,12 +176,14 @@ function isFit(verdict: Verdict): verdict is FitVerdict {
 function carryingFacts(
   knowledge: CarKnowledge,
   car: KnownCar,
-  verdict: Verdict,
-  again: (car: KnownCar) => string,
+  { verdict, order }: Decided,
+  again: (car: KnownCar) => Decided,
 ): KnownCar["facts"] {
   if (!isFit(verdict)) return car.facts;
-  const said = again(car);
-  return neededFacts(car.facts, (facts) => again(withFacts(knowledge, facts)) === said);
+  return neededFacts(car.facts, (facts) => {
+    const less = again(withFacts(knowledge, facts));
+    return less.verdict === verdict && `${less.order}` === `${order}`;
+  });
 }
 
 function viewPlace(index: PartIndex, part: string, cars: CarSet, { place, fits }: FitsAtPlace): AtPlace {

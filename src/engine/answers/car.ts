@@ -24,7 +24,7 @@ export interface KnownCar {
 
 /** Reads what is known of a car. Throws a QuestionError for what is not understood; conflicting facts are no error here. */
 export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
-  const { space, buildable } = knowledge.catalog;
+  const { space } = knowledge.catalog;
   try {
     const named = (input.fitted ?? []).map((typed) => requirePart(knowledge.catalog, typed).number);
     const facts: Fact[] = [
@@ -41,20 +41,14 @@ export function readCar(knowledge: CarKnowledge, input: CarInput): KnownCar {
         }),
       ),
     ];
-    const fitted = fittedOf(space, facts);
-    return {
-      facts,
-      fitted,
-      cars: carsOf(knowledge, buildable, facts, fitted),
-      foreign: foreignIn(space, buildable, facts),
-    };
+    return withFacts(knowledge, facts);
   } catch (error) {
     if (error instanceof FactError) throw new QuestionError(error.message);
     throw error;
   }
 }
 
-/** The same car with only some of its facts known. */
+/** The car of which these facts are known. */
 export function withFacts(knowledge: CarKnowledge, facts: readonly Fact[]): KnownCar {
   const { space, buildable } = knowledge.catalog;
   const fitted = fittedOf(space, facts);

@@ -1,16 +1,13 @@
 /** How one change, and one matter that is on record in one of the years only, is shown. */
 import { isTrap } from "../records/is-trap.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { readScope } from "../scope/read-scope.ts";
-import { shorter } from "../scope/shorter.ts";
-import { writeScope } from "../scope/write-scope.ts";
 import type { ScopeWords } from "./answer.ts";
 import { cancelledFor } from "./cancelled-for.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import type { Replacing } from "./in-place-of.ts";
 import { lookAmong } from "./look.ts";
 import { kindOfCar, type Matter, type MatterChange, type Sides, type Value, type YearOfCar } from "./net-change.ts";
-import { sayScope } from "./say.ts";
+import { sayCars } from "./say-cars.ts";
 import type { Look } from "./shapes/look.ts";
 import type { ChangeView, NotOnRecordView, ValueView } from "./shapes/net-change.ts";
 
@@ -99,11 +96,9 @@ function byCars(knowledge: CarKnowledge, { cars }: YearOfCar, pieces: readonly S
 }
 
 /** Some of the cars that this can be, in as few words as tell them from the others. */
-function carsAmong({ catalog: { space, ...rest } }: CarKnowledge, all: CarSet, cars: CarSet): { cars?: ScopeWords } {
-  if (cars === all) return {};
-  const text = writeScope(space, shorter(space, cars, all), MOST);
-  const read = text === undefined ? undefined : readScope(space, text);
-  return read && "scope" in read ? { cars: sayScope({ space, ...rest }, read.scope) } : {};
+function carsAmong({ catalog }: CarKnowledge, all: CarSet, cars: CarSet): { cars?: ScopeWords } {
+  const said = cars === all ? undefined : sayCars(catalog, cars, all, MOST);
+  return said ? { cars: said } : {};
 }
 
 /**

@@ -44,6 +44,16 @@ export function belongsAt(index: PartIndex, place: string, cars: CarSet): Belong
   return result;
 }
 
+/** The part that belongs there, if one does. */
+export function partIn(belonging: Belonging): string | undefined {
+  return belonging.what === "part" ? belonging.part : undefined;
+}
+
+/** Whether this part belongs there. */
+export function isPart(belonging: Belonging, part: string | undefined): boolean {
+  return part !== undefined && partIn(belonging) === part;
+}
+
 /** The part, "nothing", or "not on record". */
 export function sayBelonging(belonging: Belonging): string {
   return belonging.what === "part" ? belonging.part : belonging.what;

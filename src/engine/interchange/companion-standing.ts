@@ -9,7 +9,7 @@
  */
 import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { type Belonging, belongsAt, settledBy } from "./belongs.ts";
+import { type Belonging, belongsAt, isPart, partIn, settledBy } from "./belongs.ts";
 import { isPermission, type PartIndex } from "./part-index.ts";
 import { builtPlaces, placesOf, sitsAt } from "./places.ts";
 import type { Reported } from "./reported.ts";
@@ -109,10 +109,6 @@ function inPlace(
   });
 }
 
-function isPart(belonging: Belonging, part: string): boolean {
-  return belonging.what === "part" && belonging.part === part;
-}
-
 function inPlaceOf(
   index: PartIndex,
   part: string,
@@ -121,7 +117,7 @@ function inPlaceOf(
   place: string | undefined,
 ): Standing[] {
   if (isPart(belonging, part)) return cars === NONE ? [] : [{ how: "on the car", cars }];
-  const other = belonging.what === "part" ? belonging.part : undefined;
+  const other = partIn(belonging);
   return piecesAbout(index, part, other, cars, place).flatMap(({ cars: here, statements }): Standing[] => {
     const refusals = statements.filter((it) => !isPermission(it));
     const by = refusals.filter((it) => it.scope !== undefined);

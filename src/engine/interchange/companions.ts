@@ -2,7 +2,7 @@
  * What must go along. A way is open where all that it asks for can go on too, and what that asks for, and nothing of it rules
  * another thing out; of all such sets the smallest is named. Cars that need different sets are told apart.
  */
-import type { StandsIn } from "../records/statement.ts";
+import { idOf, type StandsIn } from "../records/statement.ts";
 import type { CarSet } from "../scope/diagram.ts";
 import { companionStanding, type Standing } from "./companion-standing.ts";
 import type { PartIndex } from "./part-index.ts";
@@ -224,8 +224,4 @@ function merged({ space }: PartIndex, pieces: readonly WithCompanions[]): WithCo
     open.set(key, before ? { ...before, cars: space.sets.or(before.cars, piece.cars) } : piece);
   }
   return [...open.values(), ...pieces.filter((piece) => piece.ways.length === 0)];
-}
-
-function idOf({ record, index }: StandsIn): string {
-  return `${record} ${index}`;
 }

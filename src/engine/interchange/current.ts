@@ -2,7 +2,7 @@
  * Which number is current for a car: the delivery rules followed from a number on, each within its scope, until none goes on.
  * A number with no rule for the car is current. It promises nothing about fitting.
  */
-import type { Supersedes } from "../records/statement.ts";
+import { idOf, type Supersedes } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { companionStanding } from "./companion-standing.ts";
 import { type PartIndex, whereHolds } from "./part-index.ts";
@@ -26,7 +26,7 @@ export function currentOf(index: PartIndex, part: string, cars: CarSet): Current
   const found = new Map<string, Current>();
   const followed = new Map<string, CarSet>();
   const keep = (current: Current): void => {
-    const key = `${current.steps.map((step) => `${step.record} ${step.index}`).join()} ${current.circle}`;
+    const key = `${current.steps.map(idOf).join()} ${current.circle}`;
     const before = found.get(key);
     found.set(key, before ? { ...before, cars: sets.or(before.cars, current.cars) } : current);
   };

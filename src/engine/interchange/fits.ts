@@ -11,9 +11,9 @@
  *   No statement permits a part for one hand on the other side, nor one for an empty place where it is not on record what
  *   belongs.
  */
-import type { Built, Mixed, StandsIn } from "../records/statement.ts";
+import { type Built, idOf, type Mixed, type StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { type Belonging, type Belongs, belongsAt, settledBy } from "./belongs.ts";
+import { type Belonging, type Belongs, belongsAt, isPart, partIn, settledBy } from "./belongs.ts";
 import { oneOfEach } from "./companion-standing.ts";
 import { type Found, nothingFound, type Way, withCompanions } from "./companions.ts";
 import { cutBy } from "./cut-by.ts";
@@ -69,7 +69,7 @@ export function fitsAt(index: PartIndex, question: FitQuestion): Fit[] {
   );
   const inside = broughtAlong(index, place, on).flatMap(({ belonging, because, isMisfit }) =>
     belongs
-      .filter((it) => !isPart(it.belonging, nameOf(belonging)))
+      .filter((it) => !isPart(it.belonging, partIn(belonging)))
       .flatMap((it) => fitsWhere(index, question, { ...it, belonging, because }, []))
       // From a unit that ought not to be there follows doubt, never a permission.
       .filter((fit) => !(isMisfit && mayBeFitted(fit.verdict))),
@@ -93,18 +93,6 @@ function distinct({ space }: PartIndex, fits: readonly Fit[]): Fit[] {
     found.set(key, before ? { ...before, cars: space.sets.or(before.cars, fit.cars) } : fit);
   }
   return [...found.values()];
-}
-
-function idOf({ record, type, index }: Built | Mixed | StandsIn): string {
-  return `${record} ${type} ${index}`;
-}
-
-function nameOf(belonging: Belonging): string | undefined {
-  return belonging.what === "part" ? belonging.part : undefined;
-}
-
-function isPart(belonging: Belonging, part: string | undefined): boolean {
-  return belonging.what === "part" && belonging.part === part;
 }
 
 export function mayBeFitted(verdict: FitVerdict): boolean {
@@ -227,7 +215,7 @@ function saidOf(
 ): Said[] {
   if (cars === NONE) return [];
   if (isPart(belonging, part)) return asBuiltOf(index, part, cars);
-  const said = standsFor(index, part, nameOf(belonging), cars, place, longerThan);
+  const said = standsFor(index, part, partIn(belonging), cars, place, longerThan);
   const isSure = place === undefined || (belonging.what !== "not on record" && !isOtherHand(index, part, place));
   if (isSure) return said;
   return said.map((it) => (isPermitted(it.verdict) ? { ...it, verdict: "not on record", ways: [] } : it));

@@ -4,6 +4,7 @@
  */
 import type { Setting } from "../records/statement.ts";
 import type { CarSet } from "../scope/diagram.ts";
+import { isPart } from "./belongs.ts";
 import { type Fit, fitsAt, toBuy } from "./fits.ts";
 import type { PartIndex } from "./part-index.ts";
 import { placesToAsk } from "./places.ts";
@@ -47,7 +48,7 @@ export function retrofitsFor(
     for (const place of placesToAsk(index, part))
       for (const fit of fitsAt(index, { part, place, cars, on })) {
         // The plant's own part is no way forward, even where it was taken back.
-        if (fit.belonging.what === "part" && fit.belonging.part === part) continue;
+        if (isPart(fit.belonging, part)) continue;
         if (isPermitted(fit.verdict)) {
           const set = [part, ...toBuy(fit)];
           open.push({ part, place, fit, set, reset: resetBy(index, fit.cars, set) });

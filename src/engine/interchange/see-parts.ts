@@ -10,7 +10,7 @@
  */
 import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
-import { belongsAt } from "./belongs.ts";
+import { belongsAt, isPart, partIn } from "./belongs.ts";
 import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 import { builtPlaces, sitsAt } from "./places.ts";
 import { type Misfit, nothingReported, type Reported } from "./reported.ts";
@@ -58,7 +58,7 @@ function isBuiltIn({ space, builtWith }: PartIndex, part: string, cars: CarSet):
 
 function wherePermitted(index: PartIndex, part: string, cars: CarSet): readonly string[] {
   const own = builtPlaces(index, part).filter((place) =>
-    belongsAt(index, place, cars).some(({ belonging }) => belonging.what === "part" && belonging.part === part),
+    belongsAt(index, place, cars).some(({ belonging }) => isPart(belonging, part)),
   );
   if (own.length > 0 && isBuiltIn(index, part, cars)) return own;
   return sitsAt(index, part).filter((place) => own.includes(place) || isPermittedAt(index, part, place, cars));
@@ -94,9 +94,7 @@ function isPermittedAt(index: PartIndex, part: string, place: string, cars: CarS
   return belongsAt(index, place, cars).some(
     ({ belonging, cars: here }) =>
       belonging.what !== "not on record" &&
-      standsFor(index, part, belonging.what === "part" ? belonging.part : undefined, here, place).some((it) =>
-        isPermitted(it.verdict),
-      ),
+      standsFor(index, part, partIn(belonging), here, place).some((it) => isPermitted(it.verdict)),
   );
 }
 

@@ -119,6 +119,11 @@ export type Statement =
 
 export type StatementOf<T extends Statement["type"]> = Extract<Statement, { type: T }>;
 
+/** Tells a statement from all others: its record, its type, and its number there. */
+export function idOf({ record, type, index }: Statement): string {
+  return `${record} ${type} ${index}`;
+}
+
 /** The statements of one type, in order. */
 export function statementsOf<T extends Statement["type"]>(statements: readonly Statement[], type: T): StatementOf<T>[] {
   return statements.filter((statement): statement is StatementOf<T> => statement.type === type);
