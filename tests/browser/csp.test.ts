@@ -10,6 +10,7 @@ test.each(pageStates())("nothing is forbidden, wrong or asked of others: $name",
   complaints.length = 0;
   await page.goto(siteAddress(state.address));
   await untilReady(page, state);
+  if (state.leadsOn) await page.waitForURL((url) => url.href !== siteAddress(state.address));
   expect(complaints).toEqual([]);
 });
 

@@ -9,6 +9,8 @@ import { type PageType, pageTypes } from "../helpers/page-types.ts";
 export interface State extends PageType {
   /** What is on the page when it is ready; at once where nothing is named. */
   readonly ready?: string;
+  /** It goes to another address by itself, and the next page must not be asked for before it is there. */
+  readonly leadsOn?: boolean;
 }
 
 const { catalog } = await demoKnowledge();
@@ -23,7 +25,8 @@ const standIn = [...catalog.records.values()]
 export function pageStates(): State[] {
   return [
     ...pageTypes(inject("siteFolder")).map((type): State => {
-      return type.name === "map" ? { ...type, ready: "#map-canvas canvas" } : type;
+      if (type.name === "map") return { ...type, ready: "#map-canvas canvas" };
+      return { ...type, leadsOn: type.name === "moved" };
     }),
     { name: "this car, asked", address: `/car/?${car?.query}&known=${(car?.year ?? 0) - 1}`, ready: ".look" },
     { name: "this car, misread plate", address: "/car/?plate=0", ready: ".plate .box" },
