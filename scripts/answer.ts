@@ -31,6 +31,12 @@ const OPTIONS = {
   component: { type: "string" },
   from: { type: "string" },
   to: { type: "string" },
+  parts: { type: "string" },
+  seen: { type: "string", multiple: true },
+  error: { type: "string" },
+  conditions: { type: "string" },
+  inputs: { type: "string" },
+  job: { type: "string" },
 } as const;
 
 /** Where the command reads and writes, so that it can be run inside another program too. */
@@ -93,13 +99,17 @@ function fieldsOf(question: Question, words: readonly string[]): Record<string, 
   return fields;
 }
 
-function optionsOf(question: Question, values: Values): Record<string, string> {
-  const given = { scope: values.scope, record: values.record, from: values.from, to: values.to };
-  const known: Record<string, string> = {};
-  for (const [name, value] of Object.entries(given)) {
-    if (value === undefined) continue;
-    if (!question.options.includes(name)) throw new QuestionError(`It takes no --${name}.`);
-    known[name] = value;
+/** Options that say something of the car, or of where to read, belong to no question. */
+const OF_NO_QUESTION = ["data", "batch", "help", "plate", "fact", "found", "fitted"];
+
+function optionsOf(question: Question, values: Values): Record<string, string | string[]> {
+  const known: Record<string, string | string[]> = {};
+  for (const [name, value] of Object.entries(values)) {
+    if (value === undefined || OF_NO_QUESTION.includes(name)) continue;
+    // A component may also be asked for in words.
+    if (!question.options.includes(name) && !question.words.includes(name))
+      throw new QuestionError(`It takes no --${name}.`);
+    known[name] = value as string | string[];
   }
   return known;
 }

@@ -21,9 +21,10 @@ const LAYERS: [layer: string, mayImport: string[]][] = [
   ["src/engine/lookalikes", FLOORS],
   ["src/engine/ask", FLOORS],
   ["src/engine/answers", ENGINE],
-  ["src/site", ENGINE],
-  ["src/browser", ENGINE],
-  ["src/build", [...ENGINE, "src/site"]],
+  ["src/drawings", ENGINE],
+  ["src/site", [...ENGINE, "src/drawings"]],
+  ["src/browser", [...ENGINE, "src/drawings"]],
+  ["src/build", [...ENGINE, "src/drawings", "src/site"]],
   ["scripts", [...ENGINE, "src/build"]],
 ];
 
@@ -103,8 +104,8 @@ describe("an import that goes the wrong way is found", () => {
     ],
     [
       "src/engine/ask/planted.ts",
-      'import {\n  inOtherUnits,\n} from "../settings/units.ts";',
-      "imports ../settings/units.ts: src/engine/ask must not use src/engine/settings",
+      'import {\n  inOtherUnits,\n} from "../settings/in-other-units.ts";',
+      "imports ../settings/in-other-units.ts: src/engine/ask must not use src/engine/settings",
     ],
     [
       "src/engine/graph/planted.ts",

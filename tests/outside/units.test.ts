@@ -5,7 +5,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { inOtherUnits, valueInOtherUnits } from "../../src/engine/settings/units.ts";
+import { inOtherUnits, valueInOtherUnits } from "../../src/engine/settings/in-other-units.ts";
 import { SEED } from "../helpers/seed.ts";
 
 type Fraction = readonly [over: bigint, under: bigint];

@@ -8,7 +8,7 @@ import { partsNamed, statementsOf } from "../records/statement.ts";
 import { KINDS, VERDICTS } from "../records/terms.ts";
 import { ALL, NONE } from "../scope/diagram.ts";
 import { nearest } from "../scope/nearest.ts";
-import { inOtherUnits } from "../settings/units.ts";
+import { inOtherUnits } from "../settings/in-other-units.ts";
 import { answerBase, scopeWords } from "./answer.ts";
 import { cautionsFor } from "./cautions-for.ts";
 import { findRecord } from "./find-record.ts";

@@ -4,10 +4,12 @@
  *   Another part of the same component may be taken for it
  *     if some mark that both show is the same on both,
  *     or if no mark that both show is on record: then nothing on record tells them apart.
- *   Two measures that lie nearer than a workshop's tool can tell are the same. A value that is not stated tells nothing.
+ *   Which marks are the same is told by `alike.ts`. A value that is not stated tells nothing.
  *   A kit is not taken for a single part.
  */
-import type { Feature, Part } from "../records/catalog.ts";
+import { compareMarks } from "../lookalikes/alike.ts";
+import { type Mark, markTable, type Row } from "../lookalikes/mark-table.ts";
+import type { Part } from "../records/catalog.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { partIndexOf } from "./part-indexes.ts";
 
@@ -26,16 +28,11 @@ export function lookAlikes({ catalog, partsByComponent }: Knowledge, part: Part)
     const other = catalog.parts.get(number);
     if (other === undefined || number === part.number) return [];
     if (contentsOf.has(number) !== contentsOf.has(part.number)) return [];
-    const both = part.features.filter(({ id }) => part.marks[id] !== undefined && other.marks[id] !== undefined);
-    const same = both.filter((feature) => isSame(feature, part, other));
-    if (both.length > 0 && same.length === 0) return [];
-    const apart = both.filter((feature) => !same.includes(feature)).sort((a, b) => a.effort - b.effort);
-    return { number, name: other.name, same: same.map((it) => it.name), apart: apart.map((it) => it.name) };
+    const { marks, parts } = markTable([part, other]);
+    const { apart, same } = compareMarks(marks, parts[0] as Row, parts[1] as Row);
+    if (apart.length > 0 && same.length === 0) return [];
+    apart.sort((a, b) => a.effort - b.effort);
+    const nameOf = ({ id }: Mark): string => part.features.find((it) => it.id === id)?.name ?? id;
+    return { number, name: other.name, same: same.map(nameOf), apart: apart.map(nameOf) };
   });
-}
-
-function isSame({ id, tolerance }: Feature, one: Part, other: Part): boolean {
-  const [a, b] = [one.marks[id], other.marks[id]];
-  if (typeof a === "number" && typeof b === "number") return a === b || Math.abs(a - b) < (tolerance ?? 0);
-  return a === b;
 }

@@ -7,6 +7,7 @@ import { answerCar } from "./answer-car.ts";
 import { answerCarsForPart } from "./answer-cars-for-part.ts";
 import { answerCompareScopes } from "./answer-compare-scopes.ts";
 import { answerComponent, componentAnswer } from "./answer-component.ts";
+import { answerConvert } from "./answer-convert.ts";
 import { answerCurrent } from "./answer-current.ts";
 import { answerMayFit } from "./answer-may-fit.ts";
 import { answerNeighbours, neighboursAnswer } from "./answer-neighbours.ts";
@@ -14,9 +15,14 @@ import { answerNetChange } from "./answer-net-change.ts";
 import { answerNextQuestion } from "./answer-next-question.ts";
 import { answerPart, partAnswer } from "./answer-part.ts";
 import { answerPlate } from "./answer-plate.ts";
+import { answerReading } from "./answer-reading.ts";
 import { answerRecord, recordAnswer } from "./answer-record.ts";
 import { answerRetrofits } from "./answer-retrofits.ts";
+import { answerSchedule } from "./answer-schedule.ts";
 import { answerSearch, searchAnswer } from "./answer-search.ts";
+import { answerSetting } from "./answer-setting.ts";
+import { answerSum } from "./answer-sum.ts";
+import { answerTellApart } from "./answer-tell-apart.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { QuestionError } from "./question-error.ts";
 import { appliesAnswer } from "./shapes/applies.ts";
@@ -25,12 +31,16 @@ import { carShape } from "./shapes/car.ts";
 import { carAnswer } from "./shapes/car-answer.ts";
 import { carsForPartAnswer } from "./shapes/cars-for-part.ts";
 import { compareScopesAnswer } from "./shapes/compare-scopes.ts";
+import { convertAnswer } from "./shapes/convert.ts";
 import { currentAnswer } from "./shapes/current.ts";
 import { mayFitAnswer } from "./shapes/may-fit.ts";
 import { netChangeAnswer } from "./shapes/net-change.ts";
 import { nextQuestionAnswer } from "./shapes/next-question.ts";
 import { plateAnswer } from "./shapes/plate.ts";
 import { retrofitsAnswer } from "./shapes/retrofits.ts";
+import { readingAnswer, scheduleAnswer, settingAnswer } from "./shapes/setting.ts";
+import { sumAnswer } from "./shapes/sum.ts";
+import { tellApartAnswer } from "./shapes/tell-apart.ts";
 
 export interface Question {
   readonly about: string;
@@ -175,6 +185,61 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
     { options: ["component"], car: true },
     retrofitsAnswer,
     answerRetrofits,
+  ),
+  setting: question(
+    "which figure is in force on the car, with its history; without a name, all of them",
+    z.strictObject({ setting: text.optional(), car }),
+    { words: ["setting"], car: true },
+    settingAnswer,
+    answerSetting,
+  ),
+  reading: question(
+    "whether a reading passes",
+    z.strictObject({ setting: text, value: text, error: text.optional(), conditions: text.optional(), car }),
+    { words: ["setting", "value"], options: ["error", "conditions"], car: true },
+    readingAnswer,
+    answerReading,
+  ),
+  schedule: question(
+    "what is due on the car and how often, beside the year before or another one",
+    z.strictObject({ from: year.optional(), car }),
+    { options: ["from"], car: true },
+    scheduleAnswer,
+    answerSchedule,
+  ),
+  "tell-apart": question(
+    "which of several look-alike parts this is, from what is seen on it",
+    z.strictObject({
+      component: text.optional(),
+      parts: z.union([z.array(text), text.transform((it) => it.split(/[,;]\s*/))]).optional(),
+      place: text.optional(),
+      seen: z
+        .union([z.record(z.string(), z.union([z.string(), z.number()])), z.string(), z.array(z.string())])
+        .optional(),
+      car,
+    }),
+    { words: ["component"], options: ["parts", "place", "seen"], car: true },
+    tellApartAnswer,
+    answerTellApart,
+  ),
+  convert: question(
+    "a quantity in another unit, with the drills of a length",
+    z.strictObject({ value: text, to: text.optional() }),
+    { words: ["value"], options: ["to"] },
+    convertAnswer,
+    answerConvert,
+  ),
+  sum: question(
+    "a shop sum: without inputs how it goes and what the records fill in; without a name all of them",
+    z.strictObject({
+      sum: text.optional(),
+      inputs: z.union([z.record(z.string(), z.coerce.string()), z.string()]).optional(),
+      job: z.coerce.string().optional(),
+      car,
+    }),
+    { words: ["sum"], options: ["inputs", "job"], car: true },
+    sumAnswer,
+    (knowledge, asked) => answerSum(knowledge, asked, knowledge.catalog.sums),
   ),
   "compare-scopes": question(
     "how two scopes lie to each other",

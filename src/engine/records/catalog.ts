@@ -7,6 +7,7 @@ import type { ChangeFile } from "./shapes/change.ts";
 import type { CautionsFile } from "./shapes/components.ts";
 import type { MakerFile } from "./shapes/maker.ts";
 import type { PartsFile } from "./shapes/parts.ts";
+import type { SumJob } from "./shapes/sums.ts";
 import type { PlatesFile } from "./shapes/vehicles.ts";
 import type { MovedFile, WordsFile } from "./shapes/words.ts";
 import type { Statement } from "./statement.ts";
@@ -96,5 +97,7 @@ export interface Catalog {
   readonly cautions: readonly Caution[];
   readonly plates: readonly Plate[];
   readonly moved: readonly Move[];
+  /** Shop sums with the figures of the records. */
+  readonly sums: readonly SumJob[];
   readonly words: WordsFile;
 }

@@ -5,6 +5,7 @@ import { change } from "./shapes/change.ts";
 import { cautions, system } from "./shapes/components.ts";
 import { maker } from "./shapes/maker.ts";
 import { parts } from "./shapes/parts.ts";
+import { sums } from "./shapes/sums.ts";
 import { traits } from "./shapes/traits.ts";
 import { plates, vehicles } from "./shapes/vehicles.ts";
 import { moved, words } from "./shapes/words.ts";
@@ -27,6 +28,7 @@ export const FILE_KINDS = {
   parts: { path: /^parts\/[^/]+\.yaml$/, shape: parts },
   change: { path: /^changes\/(?:[^/]+\/)*[^/]+\.md$/, shape: change, body: "story" },
   bulletin: { path: /^bulletins\/[^/]+\.md$/, shape: bulletin, body: "text" },
+  sums: { path: /^sums\.yaml$/, shape: sums },
   words: { path: /^words\.yaml$/, shape: words },
   moved: { path: /^moved\.yaml$/, shape: moved },
 } as const satisfies Record<string, FileKind>;

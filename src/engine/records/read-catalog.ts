@@ -12,6 +12,7 @@ import { resolveComponents } from "./resolve/components.ts";
 import { checkCautions, checkMoved, checkPlates } from "./resolve/lists.ts";
 import { resolveParts } from "./resolve/parts.ts";
 import { resolveRecords } from "./resolve/records.ts";
+import { resolveSums } from "./resolve/sums.ts";
 import { resolveTraits } from "./resolve/traits.ts";
 import { resolveVehicles } from "./resolve/vehicles.ts";
 import { maker as makerShape } from "./shapes/maker.ts";
@@ -67,6 +68,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
     system: systems.systemsById,
     bulletin: bulletins,
   });
+  const sums = resolveSums(shaped("sums")[0], { records, components: systems.components, parts: parts.parts });
   const words = shaped("words")[0]?.value ?? { ignore: [], mean: [] };
   const maker = shaped("maker")[0]?.value ?? NO_MAKER;
 
@@ -90,6 +92,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
     cautions,
     plates,
     moved,
+    sums,
     words,
   };
   return { catalog, complaints };

@@ -10,6 +10,7 @@ import type { Catalog, Caution, ChangeRecord, Component, Feature, Line, Move, Pa
 import type { Lines } from "./lines-index.ts";
 import { readStatements } from "./resolve/statements.ts";
 import type { ChangeFile } from "./shapes/change.ts";
+import type { SumJob } from "./shapes/sums.ts";
 import { partsNamed, statementsOf } from "./statement.ts";
 
 export interface Slice {
@@ -20,9 +21,11 @@ export interface Slice {
   readonly records: readonly ChangeFile[];
   /** Part numbers that were renamed or withdrawn. */
   readonly moved?: readonly Move[];
+  /** Shop sums whose record is among these. */
+  readonly sums?: readonly SumJob[];
   /** By part number. */
   readonly parts: Readonly<Record<string, PackedPart>>;
-  /** The marks by which the parts of a component are told apart, by its id; how to look stands on the parts' own pages. */
+  /** The marks by which the parts of a component are told apart, by its id. */
   readonly features?: Readonly<Record<string, readonly Feature[]>>;
 }
 
@@ -46,7 +49,10 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
   );
   const components = new Set(records.flatMap((record) => record.components.map((component) => component.id)));
   const named = new Set(records.flatMap((record) => record.statements.flatMap(partsNamed)));
-  const parts = [...named].flatMap((number) => catalog.parts.get(number) ?? []);
+  // Look-alikes are told apart, whether a record of this line names them or not.
+  const families = new Set([...named].flatMap((number) => catalog.parts.get(number)?.component ?? []));
+  const parts = [...catalog.parts.values()].filter((part) => families.has(part.component));
+  const sums = catalog.sums.filter((job) => records.some((record) => record.id === job.record));
   return {
     format: "yearmark-line/1",
     line: line.id,
@@ -60,12 +66,11 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
     })),
     cautions: catalog.cautions,
     moved: catalog.moved.filter((move) => move.kind === "part"),
+    sums,
     records: records.map(({ facts }) => ({ ...facts, story: "", words: [] })),
     parts: Object.fromEntries(parts.map((part) => [part.number, packPart(part)])),
     features: Object.fromEntries(
-      parts
-        .filter((part) => part.features.length > 0)
-        .map((part) => [part.component, part.features.map(({ note: _, ...feature }) => feature)]),
+      parts.filter((part) => part.features.length > 0).map((part) => [part.component, part.features]),
     ),
   };
 }
@@ -165,6 +170,7 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
     cautions: slice.cautions,
     plates,
     moved: slice.moved ?? [],
+    sums: slice.sums ?? [],
     words: { ignore: [], mean: [] },
   };
 }

@@ -205,7 +205,7 @@ export const SHAPES: [file: string, old: string, replacement: string, ...said: s
     "parts/pump.yaml",
     "tolerance: 0.5",
     "tolerance: -1",
-    "parts/pump.yaml features.1.tolerance: 'tolerance' must be above 0 → For measured ones: two values nearer than this are the same to a workshop's tool.",
+    "parts/pump.yaml features.1.tolerance: 'tolerance' must be above 0 → For measured ones: two values no further apart than this are the same to a workshop's tool.",
   ],
   [
     "parts/pump.yaml",

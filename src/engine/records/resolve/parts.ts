@@ -1,11 +1,13 @@
+import { nearest } from "../../scope/nearest.ts";
 import type { ChangeRecord, Component, Part } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
+import { statementsOf } from "../statement.ts";
 import { NOTHING } from "../terms.ts";
 import { mustKnow } from "./names.ts";
 
 export interface Parts {
   readonly parts: ReadonlyMap<string, Part>;
-  /** Marks cite records, which are read later than parts. */
+  /** Marks cite records and settings of records, which are read later than parts. */
   checkRecords(records: ReadonlyMap<string, ChangeRecord>): void;
 }
 
@@ -48,14 +50,33 @@ export function resolveParts(files: readonly Shaped<"parts">[], components: Read
     value.features.forEach((feature, i) => {
       if (feature.made === "measured" && feature.unit === undefined)
         complaints.error(["features", i, "made"], `'${feature.id}' is measured in no unit`, "add unit:");
+      const { absent } = feature;
+      if (absent !== undefined && value.parts.every((part) => part.marks[feature.id] !== absent))
+        complaints.error(
+          ["features", i, "absent"],
+          `no part shows '${absent}'`,
+          "write the value that stands for 'nothing there' as it stands at the parts",
+        );
     });
   }
   return {
     parts,
     checkRecords: (records) => {
+      const settings = new Set(
+        [...records.values()].flatMap((record) => statementsOf(record.statements, "setting").map((it) => it.name)),
+      );
       for (const { value, complaints } of files)
         value.features.forEach((feature, i) => {
           mustKnow(records, feature.record, "change record", ["features", i, "record"], complaints, "changes/");
+          feature.moves?.forEach(({ setting }, j) => {
+            if (settings.has(setting)) return;
+            const meant = nearest(setting, [...settings]);
+            complaints.error(
+              ["features", i, "moves", j, "setting"],
+              `no setting is called '${setting}'`,
+              meant ? `did you mean '${meant}'?` : "mend the name",
+            );
+          });
         });
     },
   };

@@ -1,5 +1,25 @@
 import { z } from "zod";
-import { aliases, effort, id, partNumber, words } from "./common.ts";
+import { aliases, count, effort, id, partNumber, words } from "./common.ts";
+
+/** What a mark may be drawn as. */
+export const DRAWN = [
+  "grooves",
+  "teeth",
+  "notches",
+  "holes",
+  "dots",
+  "lines",
+  "stripes",
+  "bars",
+  "rings",
+  "terminals",
+  "stamp",
+  "paint",
+  "length",
+  "diameter",
+  "thickness",
+  "none",
+] as const;
 
 const feature = z.strictObject({
   id,
@@ -9,6 +29,19 @@ const feature = z.strictObject({
     .describe(
       "How the mark is made. Painted and printed ones wear off, so their absence proves nothing; 'coloured' is the material itself.",
     ),
+  absent: z
+    .string()
+    .trim()
+    .min(1)
+    .max(400)
+    .optional()
+    .describe("The value that stands for 'nothing there': 'plain metal'. Default: none; of counted ones 0."),
+  drawn: z
+    .enum(DRAWN)
+    .optional()
+    .describe(
+      "What pictures of it show: as many grooves as the value says, a stamp, a measure. Default: what goes with how it is made; of shaped ones no picture.",
+    ),
   where: z.enum(["in the hand", "on the car", "on the bench"]).describe("Where it can be seen."),
   effort,
   unit: words.optional().describe("For measured ones: the unit of the values."),
@@ -16,7 +49,19 @@ const feature = z.strictObject({
     .number()
     .positive()
     .optional()
-    .describe("For measured ones: two values nearer than this are the same to a workshop's tool."),
+    .describe("For measured ones: two values no further apart than this are the same to a workshop's tool."),
+  moves: z
+    .array(
+      z.strictObject({
+        setting: words.describe("The name of the setting."),
+        by: z
+          .union([z.literal(-1), z.literal(1)])
+          .describe("1: the setting grows by as much as this measure grows. -1: it shrinks by as much."),
+        count: count.describe("How many of the part sit there, each of which adds its measure. Default: 1."),
+      }),
+    )
+    .optional()
+    .describe("For measured ones: the settings that a part of another measure would move."),
   note: words.optional().describe("How to look, in one line."),
   record: id.describe("The change record that says so."),
 });

@@ -53,4 +53,24 @@ export const PARTS_SLIPS: [file: string, old: string, replacement: string, ...sa
     "effort: 2, record: HY59-02",
     "parts/pump.yaml features.0.record: no change record is called 'HY59-02' → did you mean 'HY59-01'?",
   ],
+  [
+    "parts/pump.yaml",
+    "made: cast, where",
+    "made: cast, absent: bare, where",
+    "parts/pump.yaml features.0.absent: no part shows 'bare' → write the value that stands for 'nothing there' as it stands at the parts",
+  ],
+  ["parts/pump.yaml", "made: cast, where", "made: cast, absent: none, where"],
+  [
+    "parts/pump.yaml",
+    "tolerance: 0.5, where",
+    "tolerance: 0.5, moves: [{ setting: oil presure, by: -1 }], where",
+    "parts/pump.yaml features.1.moves.0.setting: no setting is called 'oil presure' → did you mean 'oil pressure'?",
+  ],
+  [
+    "parts/pump.yaml",
+    "tolerance: 0.5, where",
+    "tolerance: 0.5, moves: [{ setting: play, by: 1, count: 2 }], where",
+    "parts/pump.yaml features.1.moves.0.setting: no setting is called 'play' → mend the name",
+  ],
+  ["parts/pump.yaml", "tolerance: 0.5, where", "tolerance: 0.5, moves: [{ setting: oil pressure, by: 1 }], where"],
 ];

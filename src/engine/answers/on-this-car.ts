@@ -1,0 +1,41 @@
+/**
+ * Whether the plant built a part into the car at hand, in some places or in one.
+ *
+ *   yes: into every car that it can be; no: into none, though it was built into others; perhaps: into some of them, or where only
+ *   looking tells. Unknown: no record says that the plant built it into any car.
+ *   Beside it: whether a record permits it in place of a part that such a car was built with, or in an empty place.
+ */
+import { isPermission, whereHolds } from "../interchange/part-index.ts";
+import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { CarKnowledge } from "./car-knowledge.ts";
+import { partIndexOf } from "./part-indexes.ts";
+
+export interface OnThisCar {
+  readonly builtHere: "yes" | "no" | "perhaps" | "unknown";
+  readonly mayStandIn: boolean;
+}
+
+export function onThisCar(
+  { catalog }: CarKnowledge,
+  { part, place, cars }: { part: string; place?: string | undefined; cars: CarSet },
+): OnThisCar {
+  const index = partIndexOf(catalog);
+  const { sets } = catalog.space;
+  const isHere = (it: { readonly place: string }): boolean => place === undefined || it.place === place;
+  const carsWith = (one: string): { surely: CarSet; perhaps: CarSet } => {
+    const built = (index.builtWith.get(one) ?? []).filter(isHere);
+    const of = (type: "built" | "mixed"): CarSet =>
+      catalog.space.any(built.filter((it) => it.type === type).map((it) => it.scope.cars));
+    return { surely: of("built"), perhaps: of("mixed") };
+  };
+  const { surely, perhaps } = carsWith(part);
+  const mayStandIn = (index.standInsOf.get(part) ?? []).filter(isPermission).some((it) => {
+    const holds = whereHolds(index, it, cars, place ?? it.place);
+    if (it.for === undefined) return holds !== NONE;
+    const other = carsWith(it.for);
+    return sets.meet(holds, sets.or(other.surely, other.perhaps));
+  });
+  if ((index.builtWith.get(part) ?? []).length === 0) return { builtHere: "unknown", mayStandIn };
+  if (sets.minus(cars, surely) === NONE) return { builtHere: "yes", mayStandIn };
+  return { builtHere: sets.meet(cars, sets.or(surely, perhaps)) ? "perhaps" : "no", mayStandIn };
+}
