@@ -3,9 +3,29 @@ export interface Own {
   readonly part?: string;
   readonly place?: string;
   readonly component?: string;
+  readonly parts?: string;
+  readonly seen?: string;
+  readonly setting?: string;
+  readonly value?: string;
+  readonly error?: string;
+  readonly conditions?: string;
+  readonly sum?: string;
+  readonly job?: string;
 }
 
-export const OWN: readonly (keyof Own)[] = ["part", "place", "component"];
+export const OWN: readonly (keyof Own)[] = [
+  "part",
+  "place",
+  "component",
+  "parts",
+  "seen",
+  "setting",
+  "value",
+  "error",
+  "conditions",
+  "sum",
+  "job",
+];
 
 export function readOwn(search: string, names: readonly (keyof Own)[]): Own {
   const params = new URLSearchParams(search);

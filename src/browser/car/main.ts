@@ -276,7 +276,7 @@ function carView({ lines }: Data, line: OpenLine, verdicts: Verdicts, act: Actio
     ${changedCarView({ space, chosen: wishes.tellOf, wrong: wishes.wrongPart }, act)}
     <p class="tally"><span class="counts">${tallyLink("yes-head", yes.length, "apply", act)} · ${tallyLink("open-head", open.length, "to look at first", act)} · ${tallyLink("no-head", verdicts.no.length, "do not apply", act)}</span>
       <button type="button" class="plain print" @click=${() => print()}>Print the bay sheet</button></p>
-    <p class="onward"><a href=${act.href(`fit/${joined(writeAddress(state), own)}`)}>${own.part === undefined ? "May a part go on this car?" : html`May <span class="id">${own.part}</span> go on this car?`}</a> · <a href=${act.href(`retrofits/${joined(writeAddress(state), component === undefined ? {} : { component })}`)}>Retrofit paths for this car</a></p>
+    <p class="onward"><a href=${act.href(`fit/${joined(writeAddress(state), own)}`)}>${own.part === undefined ? "May a part go on this car?" : html`May <span class="id">${own.part}</span> go on this car?`}</a> · <a href=${act.href(`retrofits/${joined(writeAddress(state), component === undefined ? {} : { component })}`)}>Retrofit paths for this car</a> · <a href=${act.href(`settings/${joined(writeAddress(state), own)}`)}>${own.setting === undefined ? "Settings and service intervals" : html`The setting “${own.setting}”`}</a> · <a href=${act.href(`apart/${joined(writeAddress(state), own)}`)}>Tell parts apart</a></p>
     ${jumpView(
       [
         { name: "open", words: "to look at first", items: open },

@@ -241,7 +241,8 @@ function sayJudged(
   unit: Unit,
 ): string {
   const read = typed === inUnit ? typed : `${typed} (${inUnit})`;
-  const far = by ? sayQuantity(by, unit) : "";
+  // Two gauges may leave nothing between the reading and the limit.
+  const far = by && !by.equals(0) ? sayQuantity(by, unit) : "";
   const against = each.length === 1 ? figure.said : "every figure that may be in force";
   switch (verdict) {
     case "within":
@@ -249,7 +250,7 @@ function sayJudged(
     case "too near the limit to call":
       return `${read} is too near the ${limit} limit of ${against} to call, with this instrument's error.`;
     default:
-      return `${read} is ${verdict}${each.length === 1 ? ` by ${far}` : ""}: ${against}.`;
+      return `${read} is ${verdict}${each.length === 1 && far ? ` by ${far}` : ""}: ${against}.`;
   }
 }
 

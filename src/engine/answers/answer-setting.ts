@@ -118,7 +118,10 @@ function isSame(knowledge: CarKnowledge, { matter, view }: SettingFound, car: Kn
 
 function sayWhole(view: SettingView, look: string | undefined): string {
   const [figure] = view.figures;
-  const moved = view.movedWith === undefined ? "" : ` It came to the car with ${view.movedWith}.`;
+  const moved =
+    view.movedWith === undefined
+      ? ""
+      : ` It came to the car with ${view.movedWith}; whether that may be on this car is another question.`;
   const unsaid =
     view.unsaid.length === 0
       ? ""

@@ -4,13 +4,12 @@
  *   A figure holds for the cars of its scope, but for those for which a record ended it. For cars of which no figure says anything
  *   there is none on record.
  *   A figure belongs to the part it was issued for, and moves with it: where a part was found that the plant did not fit to this car, the
- *   figures issued for that part come in place of the car's own. A figure is issued for a part where all of its cars were built with it.
+ *   figures of the cars that were built with that part come in place of the car's own; of these, those of cars that are like this one but
+ *   for year and running numbers, if there are any.
  *     If a figure asks itself what is fitted, the scopes have already said it.
- *     If several were issued for it, those for cars that are like this one but for year and running numbers.
- *     If the part may also sit elsewhere, the car's own figures remain possible beside them.
- *     If none was issued for it, the car's own figure stands, and it is said that no record ties one to the part found.
+ *     If no car like this one was built with the part, or it may also sit elsewhere, the car's own figures remain possible beside them.
+ *     If no figure is on record for the cars built with it, the car's own stands, and it is said that no record ties one to the part.
  */
-import { statementsOf } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { asFound } from "./as-found.ts";
 import type { KnownCar } from "./car.ts";
@@ -35,19 +34,16 @@ export function figuresForCar(knowledge: CarKnowledge, car: KnownCar, matter: Se
   const parts = foreignParts(knowledge, car, matter);
   const asked = parts.filter((part) => !asksFor(knowledge, matter, part));
   for (const part of asked) {
-    const issued = issuedFor(knowledge, car, matter, part);
-    if (issued.length === 0) continue;
-    const moved = valuesIn(
-      knowledge,
-      { ...matter, statements: issued.map((it) => ({ ...it, scope: { ...it.scope, cars: car.cars } })) },
-      today,
-    ).map((value): Value => ({ ...value, asFound: true }));
+    const { cars, isAlike } = carsWithPart(knowledge, car, part);
+    const moved = valuesIn(knowledge, matter, { ...today, cars }).map(
+      (value): Value => ({ ...value, cars: car.cars, asFound: true }),
+    );
+    if (moved.every((value) => value.said === NOT_ON_RECORD)) continue;
     const isCertain = [...asFound(knowledge, car)].some(
       ([place, found]) => found.certain && found.parts.includes(part) && placesOfMatter(knowledge, matter).has(place),
     );
-    const values = isCertain
-      ? moved
-      : [...moved, ...own.filter((it) => moved.every((other) => other.said !== it.said))];
+    const also = own.filter((it) => moved.every((other) => other.said !== it.said));
+    const values = isAlike && isCertain ? moved : [...moved, ...also];
     return { values, movedWith: part, unsaid: [] };
   }
   return { values: own, movedWith: undefined, unsaid: asked };
@@ -73,22 +69,13 @@ function asksFor({ catalog: { space } }: CarKnowledge, matter: SettingMatter, pa
   return trait !== undefined && matter.statements.some((it) => space.sets.traitsOf(it.scope.cars).has(trait));
 }
 
-function issuedFor(
-  knowledge: CarKnowledge,
-  car: KnownCar,
-  matter: SettingMatter,
-  part: string,
-): SettingMatter["statements"] {
+/** The cars that left the plant with a part: those like the car at hand, if there are any. */
+function carsWithPart(knowledge: CarKnowledge, car: KnownCar, part: string): { cars: CarSet; isAlike: boolean } {
   const { space, buildable } = knowledge.catalog;
   const { sets } = space;
-  const with_ = sets.or(builtWith(knowledge, part), perhapsBuiltWith(knowledge, part));
-  const issued = matter.statements.filter((it) => {
-    const cars = sets.and(it.scope.cars, buildable);
-    return cars !== NONE && sets.within(cars, with_);
-  });
-  const kind = kindOfCar(space, car.cars);
-  const alike = issued.filter((it) => sets.meet(kindOfCar(space, it.scope.cars), kind));
-  return alike.length > 0 ? alike : issued;
+  const all = sets.and(sets.or(builtWith(knowledge, part), perhapsBuiltWith(knowledge, part)), buildable);
+  const alike = sets.and(all, kindOfCar(space, car.cars));
+  return alike === NONE ? { cars: all, isAlike: false } : { cars: alike, isAlike: true };
 }
 
 /** The cars of which no figure says anything. */
@@ -96,16 +83,12 @@ export function silentAmong(values: readonly Value[]): CarSet {
   return values.find((value) => value.said === NOT_ON_RECORD)?.cars ?? NONE;
 }
 
-/** The parts of the setting's component that some of these cars left the plant with. */
-export function partsBuilt(knowledge: CarKnowledge, matter: SettingMatter, cars: CarSet): string[] {
-  const { catalog } = knowledge;
-  const places = placesOfMatter(knowledge, matter);
-  const statements = [...catalog.records.values()].flatMap((record) => record.statements);
-  const built = statementsOf(statements, "built").flatMap((it) =>
-    it.part !== undefined && places.has(it.place) && catalog.space.sets.meet(cars, it.scope.cars) ? it.part : [],
-  );
-  const mixed = statementsOf(statements, "mixed").flatMap((it) =>
-    places.has(it.place) && catalog.space.sets.meet(cars, it.scope.cars) ? it.parts : [],
-  );
-  return [...new Set([...built, ...mixed])];
+/** The parts of a component that some of these cars left the plant with. */
+export function partsBuilt({ catalog }: CarKnowledge, component: string, cars: CarSet): string[] {
+  const places = new Set(catalog.components.get(component)?.places);
+  const here = [...catalog.records.values()]
+    .flatMap((record) => record.statements)
+    .filter((it) => it.type === "built" || it.type === "mixed")
+    .filter((it) => places.has(it.place) && catalog.space.sets.meet(cars, it.scope.cars));
+  return [...new Set(here.flatMap((it) => (it.type === "mixed" ? it.parts : (it.part ?? []))))];
 }

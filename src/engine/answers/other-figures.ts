@@ -76,14 +76,18 @@ export function explainedBy(
   inForce: Setting,
   reading: Reading,
 ): Explained[] {
-  const { catalog } = knowledge;
-  const own = car.fitted.filter((part) => catalog.parts.get(part)?.component === componentIdOf(knowledge, inForce));
-  const mine = own.length > 0 ? own : partsBuilt(knowledge, matter, car.cars);
+  const mine = partsOnCar(knowledge, car, componentIdOf(knowledge, inForce));
   const found = [
     ...byFigure(knowledge, car, matter, mine, inForce, reading),
-    ...byMark(knowledge, mine, inForce, reading),
+    ...byMark(knowledge, car, inForce, reading),
   ];
   return [...new Map(found.map((it) => [`${it.part} ${it.inPlaceOf}`, it])).values()];
+}
+
+/** The parts of a component that were found on the car, or else those that it may have left the plant with. */
+function partsOnCar(knowledge: CarKnowledge, car: KnownCar, component: string | undefined): string[] {
+  const found = car.fitted.filter((part) => knowledge.catalog.parts.get(part)?.component === component);
+  return found.length > 0 || component === undefined ? found : partsBuilt(knowledge, component, car.cars);
 }
 
 function byFigure(
@@ -98,28 +102,29 @@ function byFigure(
   return otherFigures(knowledge, car, matter, [inForce])
     .filter(({ setting }) => judge(read, setting, error).verdict === "within")
     .flatMap(({ setting }) =>
-      partsBuilt(knowledge, matter, setting.scope.cars)
+      partsBuilt(knowledge, componentIdOf(knowledge, setting) ?? "", setting.scope.cars)
         .filter((part) => !mine.includes(part))
         .flatMap((part) =>
-          mine.map(
-            (inPlaceOf): Explained => ({
-              part,
-              inPlaceOf,
-              why: `${part} belongs to the figure ${viewFigure(setting, []).said}.`,
-              tell: tellApart(knowledge, part, inPlaceOf),
-              because: [reasonFor(catalog, setting), ...builtReasons(knowledge, part)],
-            }),
-          ),
+          mine
+            .filter((other) => isSameHand(knowledge, part, other))
+            .map(
+              (inPlaceOf): Explained => ({
+                part,
+                inPlaceOf,
+                why: `${part} belongs to the figure ${viewFigure(setting, []).said}.`,
+                tell: tellApart(knowledge, part, inPlaceOf),
+                because: [reasonFor(catalog, setting), ...builtReasons(knowledge, part)],
+              }),
+            ),
         ),
     );
 }
 
-function byMark(
-  knowledge: CarKnowledge,
-  mine: readonly string[],
-  inForce: Setting,
-  { read, error, unit }: Reading,
-): Explained[] {
+function isSameHand({ catalog }: CarKnowledge, one: string, other: string): boolean {
+  return catalog.parts.get(one)?.hand === catalog.parts.get(other)?.hand;
+}
+
+function byMark(knowledge: CarKnowledge, car: KnownCar, inForce: Setting, { read, error, unit }: Reading): Explained[] {
   const { catalog } = knowledge;
   const moving = [...catalog.parts.values()].flatMap((part) =>
     part.features.flatMap((feature) =>
@@ -129,7 +134,7 @@ function byMark(
     ),
   );
   return moving.flatMap(({ part, feature, by }) =>
-    mine.flatMap((number): Explained[] => {
+    partsOnCar(knowledge, car, part.component).flatMap((number): Explained[] => {
       const right = catalog.parts.get(number);
       if (!right || right.component !== part.component || right.number === part.number) return [];
       const shift = difference(feature, part, right)?.mul(by);

@@ -49,7 +49,7 @@ ${section("before-after", "Before and after", places(page, record))}
 ${section("who", "Which cars", who(page, record))}
 ${section("story", "What changed and why", renderMarkdown(record.story))}
 ${section("tell-apart", "How to tell them apart", tellApart(page, record))}
-${section("settings", "Settings", record.settings.length > 0 && settingsTable(record.settings))}
+${section("settings", "Settings", record.settings.length > 0 && settingsTable(page, record.settings))}
 ${section("procedures", "How it is done", procedures(record))}
 ${section("intervals", "Intervals", intervals(record))}
 ${section("tools", "Tools", record.tools.length > 0 && html`<ul>${record.tools.map((tool) => html`<li id="${tool.anchor}"><b>${tool.tool}</b> ${tool.use} ${tool.scope ? scopeLine(tool.scope, "") : ""}</li>`)}</ul>`)}
