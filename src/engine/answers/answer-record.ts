@@ -159,7 +159,7 @@ export function answerRecord(knowledge: Knowledge, typed: string): RecordAnswer 
     verdict: verdictOf(knowledge, found),
     because: [
       reasonForRecord(catalog, found.id),
-      ...found.statements.map((statement) => reasonFor(catalog, statement)),
+      ...found.stated.map((statement) => reasonFor(catalog, statement)),
       ...record.cancelledBy.map((by) => reasonForRecord(catalog, by.id)),
     ],
     record,
@@ -180,7 +180,7 @@ function verdictOf({ catalog, cancelsByRecord }: Knowledge, record: ChangeRecord
 /** The record as pages and answers show it. */
 export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordView {
   const { catalog, graph } = knowledge;
-  const { facts, statements } = record;
+  const { facts, stated: statements } = record;
   const key = nodeKey("record", record.id);
   const name = (id: string): z.infer<typeof named> => ({
     id,
@@ -297,7 +297,7 @@ function viewPlaces(catalog: Catalog, record: ChangeRecord): RecordView["places"
   const { space, buildable } = catalog;
   const changed = space.sets.and(buildable, record.scope.cars);
   const places = new Map<string, RecordView["places"][number]>();
-  for (const statement of record.statements) {
+  for (const statement of record.stated) {
     if (statement.type !== "built" && statement.type !== "mixed") continue;
     const view = places.get(statement.place) ?? { place: statement.place, before: [], after: [] };
     places.set(statement.place, view);

@@ -39,6 +39,7 @@ type LookView = TellApartAnswer["further"][number];
 export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestion): TellApartAnswer {
   const { catalog } = knowledge;
   const { component, parts, leftOut, place } = partsCompared(knowledge, asked);
+  const byNumber = new Map(parts.map((part) => [part.number, part]));
   const features = parts[0]?.features ?? [];
   const observations = readObservations(features, parts, asked.seen);
   const seen = new Map(observations.map((it) => [it.mark, it]));
@@ -47,7 +48,7 @@ export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestio
     const feature = featureOf(mark);
     return { feature: mark, name: feature.name, seen: saySeen(feature, what) };
   };
-  const nameOf = (number: string): string => catalog.parts.get(number)?.name ?? number;
+  const nameOf = (number: string): string => byNumber.get(number)?.name ?? number;
   const base = {
     question: "tell-apart" as const,
     because: [],
@@ -95,12 +96,12 @@ export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestio
 
   const left = possibleParts(table, observations);
   const leftTable: MarkTable = { marks: table.marks, parts: left };
-  const possible = left.map((row) => viewPart(knowledge, catalog.parts.get(row.number) as Part, place, car));
+  const possible = left.map((row) => viewPart(knowledge, byNumber.get(row.number) as Part, place, car));
   const likely = possible.filter((it) => it.builtHere !== "no" || it.mayStandIn).map((it) => it.number);
   const looks = likelyFirst(leftTable, likely, new Set(seen.keys())).map((look) => viewLook(featureOf, look));
   const [next, ...further] = looks;
   const blocked = nextMarks(leftTable).filter(({ mark }) => isBlocked(mark, seen.get(mark.id)));
-  const alike = alikeGroups(leftTable).map((group) => ({ parts: group, words: sayAlike(catalog.parts, group) }));
+  const alike = alikeGroups(leftTable).map((group) => ({ parts: group, words: sayAlike(byNumber, group) }));
   const isOpen = next !== undefined || blocked.length > 0 || alike.every((it) => it.parts.length < left.length);
   const verdict = left.length === 1 ? "one part" : isOpen ? "still open" : ("cannot be told apart" as const);
   const confirm = left.length === 1 ? confirmation(table, left[0] as Row, observations) : undefined;

@@ -48,7 +48,7 @@ export function partsCompared(knowledge: CarKnowledge, asked: PartsAsked): Parts
   const component = catalog.components.get(id) as Component;
   if (named.length > 0) return { component, parts: named, leftOut: [], place };
   const { contentsOf } = partIndexOf(catalog);
-  const all = [...catalog.parts.values()].filter((part) => part.component === id);
+  const all = [...catalog.parts.values(), ...catalog.relatives.values()].filter((part) => part.component === id);
   const isBareKit = (part: Part): boolean => contentsOf.has(part.number) && Object.keys(part.marks).length === 0;
   const kits = all.every(isBareKit) ? [] : all.filter(isBareKit);
   return {

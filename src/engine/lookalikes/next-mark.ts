@@ -99,5 +99,6 @@ function gainOf(mark: Mark, parts: readonly Row[], outcomes: readonly Seen[]): n
 function mayShow(mark: Mark, stated: Value | undefined, seen: Seen): boolean {
   if (rulesOut(mark, stated, seen)) return false;
   // As if the paint were still there: how likely it is to be gone is not on record.
-  return !(mark.wearsOff && stated !== undefined && stated !== mark.absent && isAbsent(mark, seen));
+  if (!mark.wearsOff || stated === undefined) return true;
+  return seen.is === "value" ? seen.value === stated : stated === mark.absent;
 }

@@ -7,7 +7,8 @@
  *   A part is never ruled out
  *     by a mark that is not on record for it,
  *     by a mark that could not be seen,
- *     because paint or print is missing: it wears off. Paint that is there, and that the part does not have, does rule it out.
+ *     because paint or print is missing: it wears off. Paint that is there, and that the part does not have, does rule it out. Of two
+ *     stripes one may be gone: fewer of them than the part has prove as little as none.
  *   The tolerance has in it what a workshop's usual tool cannot tell; a tool's error that somebody states comes on top.
  *   A reading at the limit is inside.
  */
@@ -47,7 +48,7 @@ export function rulesOut(mark: Mark, stated: Value | undefined, seen: Seen): boo
     case "something else":
       return true;
     case "value":
-      return stated !== seen.value;
+      return stated !== seen.value && !(mark.wearsOff && isFewer(seen.value, stated));
     case "measured":
       return !(stated instanceof Fraction) || isFurther(mark, stated, seen);
     case "absent":
@@ -58,6 +59,20 @@ export function rulesOut(mark: Mark, stated: Value | undefined, seen: Seen): boo
 /** Nothing there; whether it was said so or by the value that stands for it. */
 export function isAbsent(mark: Mark, seen: Seen): boolean {
   return seen.is === "absent" || (seen.is === "value" && seen.value === mark.absent);
+}
+
+const COUNTS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+
+/** Whether both are counts, and the first is the smaller one. */
+function isFewer(seen: string, stated: Value): boolean {
+  const [a, b] = [countOf(seen), typeof stated === "string" ? countOf(stated) : undefined];
+  return a !== undefined && b !== undefined && a < b;
+}
+
+function countOf(value: string): number | undefined {
+  if (/^\d+$/.test(value)) return Number(value);
+  const count = COUNTS.indexOf(value);
+  return count < 0 ? undefined : count;
 }
 
 function isFurther(mark: Mark, stated: Fraction, { low, high, error }: Extract<Seen, { is: "measured" }>): boolean {

@@ -59,7 +59,10 @@ export interface ChangeRecord {
   /** The systems of its components, main one first. */
   readonly systems: readonly string[];
   /** Everything the record states, in the order in which it states it. */
+  /** What it states; nothing once it is withdrawn, so that no answer rests on it. */
   readonly statements: readonly Statement[];
+  /** What it states or, withdrawn, stated: for its own page, which stays. */
+  readonly stated: readonly Statement[];
 }
 
 export interface Citation {
@@ -92,6 +95,8 @@ export interface Catalog {
   /** Which component a place belongs to. */
   readonly places: ReadonlyMap<string, Component>;
   readonly parts: ReadonlyMap<string, Part>;
+  /** Where a page has the records of one line only: parts of the same components that these do not name. */
+  readonly relatives: ReadonlyMap<string, Part>;
   readonly records: ReadonlyMap<string, ChangeRecord>;
   readonly bulletins: ReadonlyMap<string, Bulletin>;
   readonly cautions: readonly Caution[];

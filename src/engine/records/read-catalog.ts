@@ -87,6 +87,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
     components: systems.components,
     places: systems.places,
     parts: parts.parts,
+    relatives: new Map(),
     records,
     bulletins,
     cautions,

@@ -25,6 +25,8 @@ export interface Slice {
   readonly sums?: readonly SumJob[];
   /** By part number. */
   readonly parts: Readonly<Record<string, PackedPart>>;
+  /** Parts of the same components that only records of other lines name: they may be taken for one of these. */
+  readonly relatives?: Readonly<Record<string, PackedPart>>;
   /** The marks by which the parts of a component are told apart, by its id. */
   readonly features?: Readonly<Record<string, readonly Feature[]>>;
 }
@@ -49,9 +51,9 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
   );
   const components = new Set(records.flatMap((record) => record.components.map((component) => component.id)));
   const named = new Set(records.flatMap((record) => record.statements.flatMap(partsNamed)));
-  // Look-alikes are told apart, whether a record of this line names them or not.
-  const families = new Set([...named].flatMap((number) => catalog.parts.get(number)?.component ?? []));
-  const parts = [...catalog.parts.values()].filter((part) => families.has(part.component));
+  const parts = [...named].flatMap((number) => catalog.parts.get(number) ?? []);
+  const families = new Set(parts.map((part) => part.component));
+  const relatives = [...catalog.parts.values()].filter((it) => families.has(it.component) && !named.has(it.number));
   const sums = catalog.sums.filter((job) => records.some((record) => record.id === job.record));
   return {
     format: "yearmark-line/1",
@@ -69,6 +71,7 @@ export function sliceOf(catalog: Catalog, line: Line): Slice {
     sums,
     records: records.map(({ facts }) => ({ ...facts, story: "", words: [] })),
     parts: Object.fromEntries(parts.map((part) => [part.number, packPart(part)])),
+    relatives: Object.fromEntries(relatives.map((part) => [part.number, packPart(part)])),
     features: Object.fromEntries(
       parts.filter((part) => part.features.length > 0).map((part) => [part.component, part.features]),
     ),
@@ -135,6 +138,7 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
     return "scope" in read ? read.scope : { text, alternatives: [], cars: NONE };
   };
   const records = slice.records.map((facts): [string, ChangeRecord] => {
+    const stated = readStatements(facts, scopeAt);
     const changed = facts.components.flatMap((id) => components.get(id) ?? []);
     return [
       facts.id,
@@ -145,14 +149,18 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
         scope: scopeAt(facts.scope),
         components: changed,
         systems: [...new Set(changed.map((component) => component.system))],
-        statements: readStatements(facts, scopeAt),
+        statements: facts.withdrawn === undefined ? stated : [],
+        stated,
       },
     ];
   });
-  const parts = Object.entries(slice.parts).map(([number, { castings = [], marks = {}, ...part }]): [string, Part] => [
-    number,
-    { number, ...part, castings: [...castings], aliases: [], marks, features: slice.features?.[part.component] ?? [] },
-  ]);
+  const opened = (packed: Slice["parts"]): Map<string, Part> =>
+    new Map(
+      Object.entries(packed).map(([number, { castings = [], marks = {}, ...part }]): [string, Part] => {
+        const features = slice.features?.[part.component] ?? [];
+        return [number, { number, ...part, castings: [...castings], aliases: [], marks, features }];
+      }),
+    );
   return {
     maker: { name: "", title: "", about: "", site: "", language: "en", units: "us" },
     space,
@@ -164,7 +172,8 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
     places: new Map(
       [...components.values()].flatMap((component) => component.places.map((place) => [place, component] as const)),
     ),
-    parts: new Map(parts),
+    parts: opened(slice.parts),
+    relatives: opened(slice.relatives ?? {}),
     records: new Map(records),
     bulletins: new Map(),
     cautions: slice.cautions,

@@ -124,3 +124,15 @@ describe("2,500 random tables", () => {
     }
   });
 });
+
+test("of two painted stripes one may have worn off; a third one was never there", () => {
+  const paint = { id: "stripes", effort: 1, wearsOff: true, absent: "none", tolerance: undefined };
+  const seen = (value: string) => ({ is: "value" as const, value });
+  expect(["none", "one", "two", "three"].map((value) => rulesOut(paint, "two", seen(value)))).toEqual([
+    false,
+    false,
+    false,
+    true,
+  ]);
+  expect(rulesOut({ ...paint, wearsOff: false }, "two", seen("one"))).toBe(true);
+});

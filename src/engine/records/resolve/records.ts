@@ -29,7 +29,7 @@ export function resolveRecords(
       const component = systems.components.get(id);
       return component ? [component] : [];
     });
-    const statements = readStatements(value, (text, at) => resolveScope(space, text, at, complaints, parts));
+    const stated = readStatements(value, (text, at) => resolveScope(space, text, at, complaints, parts));
     checkNames(file, systems, parts);
     records.set(value.id, {
       id: value.id,
@@ -38,7 +38,8 @@ export function resolveRecords(
       scope: resolveScope(space, value.scope, ["scope"], complaints, parts),
       components,
       systems: [...new Set(components.map((component) => component.system))],
-      statements,
+      statements: value.withdrawn === undefined ? stated : [],
+      stated,
     });
   }
   for (const { value, complaints } of files) {
