@@ -13,7 +13,7 @@ import { reasonFor, uniqueReasons } from "./say.ts";
 import { sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { SettingAnswer, SettingView } from "./shapes/setting.ts";
-import { viewSetting, viewValues } from "./view-figures.ts";
+import { verdictOf, viewSetting, viewValues } from "./view-figures.ts";
 
 export interface SettingFound {
   readonly matter: SettingMatter;
@@ -111,9 +111,10 @@ function whole(knowledge: CarKnowledge, car: KnownCar, found: SettingFound) {
   };
 }
 
-function isSame(knowledge: CarKnowledge, { matter, view }: SettingFound, car: KnownCar): boolean {
-  const again = viewSetting(knowledge, matter, figuresForCar(knowledge, car, matter), car.cars);
-  return again.verdict === "in force" && again.figures[0]?.said === view.figures[0]?.said;
+/** Whether with other facts the same figure, measured in the same way, would be in force. */
+function isSame(knowledge: CarKnowledge, { matter, figures }: SettingFound, car: KnownCar): boolean {
+  const { values } = figuresForCar(knowledge, car, matter);
+  return verdictOf(knowledge.catalog, values, car.cars) === "in force" && values[0]?.said === figures.values[0]?.said;
 }
 
 function sayWhole(view: SettingView, look: string | undefined): string {
