@@ -1,6 +1,7 @@
 /** When a page has become what it will be: scripts that draw are done. */
 import type { Page } from "playwright-core";
 import { inject } from "vitest";
+import { answerSetting } from "../../src/engine/answers/answer-setting.ts";
 import { statementsOf } from "../../src/engine/records/statement.ts";
 import { linesAndYears, traitOf } from "../helpers/cars-of-site.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
@@ -21,6 +22,13 @@ const standIn = [...catalog.records.values()]
   .flatMap((record) => statementsOf(record.statements, "stands-in"))
   .find((it) => it.with.length > 1);
 
+/** A figure that depends, with something to look at. */
+const setting =
+  car &&
+  answerSetting(await demoKnowledge(), { car: { facts: car.facts } }).settings.find(
+    (it) => it.verdict === "look first",
+  );
+
 /** The page types as a browser meets them; the ask page also with an answer on it. */
 export function pageStates(): State[] {
   return [
@@ -36,6 +44,11 @@ export function pageStates(): State[] {
       ready: ".answer",
     },
     { name: "retrofit paths, asked", address: `/retrofits/?${car?.query}`, ready: ".ways" },
+    {
+      name: "settings, one asked and a reading judged",
+      address: `/settings/?${car?.query}&setting=${encodeURIComponent(setting?.name ?? "")}&value=${encodeURIComponent(`1 ${setting?.figures[0]?.unit}`)}`,
+      ready: ".judged",
+    },
     { name: "ask, answered", address: "/ask/?q=brake+pad+of+last+year", ready: "#results > li" },
   ];
 }
