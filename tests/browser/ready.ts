@@ -22,6 +22,7 @@ const standIn = [...catalog.records.values()]
   .flatMap((record) => statementsOf(record.statements, "stands-in"))
   .find((it) => it.with.length > 1);
 
+const [sum] = catalog.sums;
 /** A figure that depends, with something to look at. */
 const setting =
   car &&
@@ -48,6 +49,11 @@ export function pageStates(): State[] {
       name: "settings, one asked and a reading judged",
       address: `/settings/?${car?.query}&setting=${encodeURIComponent(setting?.name ?? "")}&value=${encodeURIComponent(`1 ${setting?.figures[0]?.unit}`)}`,
       ready: ".judged",
+    },
+    {
+      name: "shop sums, worked out",
+      address: `/sums/?sum=${sum?.sum}&job=${encodeURIComponent(sum?.title ?? "")}`,
+      ready: ".worked",
     },
     { name: "ask, answered", address: "/ask/?q=brake+pad+of+last+year", ready: "#results > li" },
   ];

@@ -3,6 +3,7 @@ import { viewComponent } from "../../engine/answers/answer-component.ts";
 import { address } from "../../engine/graph/node.ts";
 import type { Component } from "../../engine/records/catalog.ts";
 import { cautionBox, copyLink, marksTables, section } from "../includes/blocks.ts";
+import { componentSettings } from "../includes/component-settings.ts";
 import { frame } from "../includes/frame.ts";
 import { html } from "../includes/html.ts";
 import { namedPart, recordList, trapsFirst } from "../includes/links.ts";
@@ -24,6 +25,7 @@ export const data = {
 export function render({ site, component: source }: Data): string {
   const page = openPage(site, address("component", source.id));
   const component = viewComponent(site.knowledge, source);
+  const sums = site.catalog.sums.filter((job) => job.component === component.id);
   const records = trapsFirst(site.knowledge.recordsByComponent.get(component.id) ?? []);
   const title = upperFirst(component.name);
   return frame(page, {
@@ -54,6 +56,8 @@ ${section("includes", "Includes", component.includes.length > 0 && html`<ul>${co
 ${section("places", "Places on the car", component.places.length > 0 && html`<ul>${component.places.map((place) => html`<li>${place}</li>`)}</ul>`)}
 ${section("parts", "Parts", component.parts.length > 0 && html`<ul>${component.parts.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
 ${section("marks", "How to tell them apart", marksTables(page, component.marks))}
+${section("settings", "Settings", componentSettings(page, component.id))}
+${section("sums", "Shop sums", sums.length > 0 && html`<ul>${sums.map(({ sum, title: job }) => html`<li><a href="${page.href("/sums/")}?sum=${sum}&job=${encodeURIComponent(job)}#${sum}">${job}</a></li>`)}</ul>`)}
 ${section("cited", "Cited by bulletins", component.citedBy.length > 0 && html`<ul>${component.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
 <p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=component:${component.id}">See it on the map</a></p>
 ${copyLink(page, title)}
