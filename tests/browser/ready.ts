@@ -23,6 +23,8 @@ const standIn = [...catalog.records.values()]
   .find((it) => it.with.length > 1);
 
 const [sum] = catalog.sums;
+/** A part whose component has most marks. */
+const [marked] = [...catalog.parts.values()].sort((a, b) => b.features.length - a.features.length);
 /** A figure that depends, with something to look at. */
 const setting =
   car &&
@@ -49,6 +51,11 @@ export function pageStates(): State[] {
       name: "settings, one asked and a reading judged",
       address: `/settings/?${car?.query}&setting=${encodeURIComponent(setting?.name ?? "")}&value=${encodeURIComponent(`1 ${setting?.figures[0]?.unit}`)}`,
       ready: ".judged",
+    },
+    {
+      name: "tell apart, asked",
+      address: `/apart/?component=${marked?.component}`,
+      ready: ".answer",
     },
     {
       name: "shop sums, worked out",

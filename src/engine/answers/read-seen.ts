@@ -126,7 +126,9 @@ function readMeasure(feature: Feature, text: string, refuse: (why: string) => ne
 /** In the unit of the feature. */
 function quantity(feature: Feature, text: string, refuse: (why: string) => never): { low: Fraction; high: Fraction } {
   const unit = unitNamed(feature.unit ?? "");
-  const read = readQuantity(text, unit);
+  // The mark is asked for in its unit: a bare number is in that.
+  const isBare = /^\d+$/.test(text.trim()) && feature.unit !== undefined;
+  const read = readQuantity(isBare ? `${text} ${feature.unit}` : text, unit);
   switch (read.as) {
     case "quantity":
       return read.unit.id === unit.id

@@ -5,11 +5,13 @@ import { NO_PART } from "../../engine/answers/family-lines.ts";
 import { VERDICT_WORDS } from "../../engine/answers/say.ts";
 import { address } from "../../engine/graph/node.ts";
 import type { Part } from "../../engine/records/catalog.ts";
-import { cautionBox, copyLink, marksTables, scopeLine, section } from "../includes/blocks.ts";
+import { cautionBox, copyLink, scopeLine, section } from "../includes/blocks.ts";
+import { componentSettings } from "../includes/component-settings.ts";
 import { familyDrawing, noteOf } from "../includes/family-drawing.ts";
 import { frame } from "../includes/frame.ts";
 import { type Html, html } from "../includes/html.ts";
 import { namedPart, partLink, recordList, statementLink, trapsFirst } from "../includes/links.ts";
+import { marksTable } from "../includes/marks-table.ts";
 import { openPage, type Page } from "../includes/page.ts";
 import { printFoot } from "../includes/print-foot.ts";
 import { searchTags } from "../includes/search-tags.ts";
@@ -50,6 +52,7 @@ export function render({ site, part: source }: Data): string {
     ],
     index: true,
     scripts: ["copy"],
+    styles: ["drawing", "apart"],
     body: html`
 <article>
 <header class="title">
@@ -67,7 +70,8 @@ ${searchTags({
 ${refused.length > 0 && html`<aside class="box trap" aria-labelledby="trap"><h2 id="trap"><span aria-hidden="true">✕</span> Goes on, but must not be used</h2><ul>${[...new Set(refused.map((it) => it.for))].map((number) => html`<li>${number === undefined ? "where the car has nothing" : html`where ${namedPart(page, number)} belongs`}</li>`)}</ul><p>Why, and on which cars: under <a href="#family">Family</a>.</p></aside>`}
 ${cautionBox(undefined, part.cautions)}
 ${section("built", "Built in", built(page, part))}
-${section("marks", "How to tell it from its relatives", marksTables(page, part.marks))}
+${section("marks", "How to tell it from its relatives", marks(page, source, part))}
+${section("settings", "Settings of this component", componentSettings(page, part.component.id))}
 ${section("family", "Family", familyOf(page, part, family))}
 ${section("retrofits", "Retrofits it takes part in", retrofits(page, part, family))}
 ${section("with", "Kits, and what is ordered along", along(page, part, family))}
@@ -79,6 +83,18 @@ ${copyLink(page, `${part.number} ${part.name}`)}
 ${printFoot(page, `Part ${part.number}. Check before use.`)}
 </article>`,
   });
+}
+
+/** This part first, then those it may be taken for. */
+function marks(page: Page, source: Part, { component, relatives }: PartView): Html | "" {
+  const { parts } = page.site.catalog;
+  const family = [source, ...relatives.flatMap(({ id }) => parts.get(id) ?? [])];
+  const isCompared = family.filter((part) => Object.keys(part.marks).length > 0).length > 1;
+  const table = marksTable(page, component.name, family);
+  return (
+    table &&
+    html`${table}${isCompared && html`<p data-pagefind-ignore="all"><a class="button" href="${page.href("/apart/")}?component=${encodeURIComponent(component.id)}#${component.id}">Tell it apart, mark by mark</a></p>`}`
+  );
 }
 
 function silence(): Html {
