@@ -43,6 +43,13 @@ const OPEN_FOR_CAR: Readonly<Record<string, readonly string[]>> = {
   built: ["look first"],
   plate: ["misread", "not built", "unknown"],
   "compare-scopes": [],
+  setting: ["look first"],
+  reading: ["look first"],
+  schedule: ["look first"],
+  // Which mark to look at stands among the marks.
+  "tell-apart": [],
+  convert: ["choose"],
+  sum: [],
 };
 
 /** Verdicts about a car that some record must carry. */
@@ -50,7 +57,13 @@ const CARRIED: Readonly<Record<string, readonly string[]>> = {
   "next-question": ["look first"],
   "net-change": ["changed", "look first"],
   built: ["known", "nothing fitted", "mixed stretch", "look first"],
+  setting: ["in force", "look first", "no such setting", "contradiction", "choose"],
+  reading: ["within", "too low", "too high", "too near the limit to call", "look first", "no such setting", "choose"],
+  schedule: ["schedule", "look first"],
 };
+
+/** Questions about a car whose answers do not say which facts carry them. */
+const WITHOUT_FACTS = ["tell-apart", "sum"];
 
 const NOT_BUILT = ["no such car", "no such car in that year", "not built"];
 
@@ -72,11 +85,14 @@ export function lawfulAnswer(knowledge: Knowledge, asked: { question: string } &
   expectKnownPages(knowledge, answer);
   const openForCar = OPEN_FOR_CAR[question];
   const isOpen = (openForCar ?? OPEN).includes(answer.verdict);
-  expect([answer.verdict, answer.ask !== undefined]).toEqual([answer.verdict, isOpen]);
+  // Where a part that was found brought a figure with it, no trait of the car may tell which one holds.
+  const hasMoved = text.includes('"movedWith":');
+  if (!hasMoved || !isOpen) expect([answer.verdict, answer.ask !== undefined]).toEqual([answer.verdict, isOpen]);
   if (isOpen && !openForCar) expect(answer.because).toEqual([]);
   if (CARRIED[question]?.includes(answer.verdict)) expect(answer.because).not.toEqual([]);
   const car = carOf(asked);
-  if (car && QUESTIONS[question]?.car) expectLawfulCar(knowledge, { ...withoutCar(asked), car }, answer as CarAnswer);
+  if (car && QUESTIONS[question]?.car && !WITHOUT_FACTS.includes(question))
+    expectLawfulCar(knowledge, { ...withoutCar(asked), car }, answer as CarAnswer);
   return answer;
 }
 
@@ -198,6 +214,8 @@ function expectKnownPages({ catalog, graph }: Knowledge, answer: AnyAnswer): voi
   for (const value of left) {
     if (typeof value !== "object" || value === null) continue;
     for (const [field, inner] of Object.entries(value)) {
+      // What was put into a sum is called as the sum calls it.
+      if (field === "inputs") continue;
       left.push(inner);
       if (field === "address") expect(pages.has(String(inner).replace(/#.*$/, ""))).toBe(true);
       if (field === "record" && typeof inner === "string")

@@ -33,6 +33,13 @@ mean:
     components: [pump]
     source: common practice, no source
 `,
+  "sums.yaml": `sums:
+  - sum: pulley
+    title: speed of the pump
+    record: HY59-01
+    component: pump
+    inputs: { engine: 900 rpm, crank: 150 mm, driven: 75 mm }
+`,
   "moved.yaml": `moved:
   - { kind: record, from: HY-1, to: HY59-01, why: renamed }
   - { kind: part, from: HT-099, why: never delivered }

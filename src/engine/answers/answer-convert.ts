@@ -67,6 +67,8 @@ export function answerConvert(
 /** A word of several meanings means the one that can be converted to what is wanted, where there is only one such. */
 function readFor(typed: string, targets: readonly Unit[] | undefined): ReadQuantity {
   const read = readWindow(typed);
+  if (read.as === "refused" && targets?.some(({ dimension }) => dimension === INCH.dimension))
+    return readLengthWithoutUnit(typed) ?? read;
   if (read.as !== "choice" || !targets) return read;
   const fitting = read.choices.flatMap((choice) => {
     const meant = readWindow(choice.typed);
@@ -76,6 +78,21 @@ function readFor(typed: string, targets: readonly Unit[] | undefined): ReadQuant
   const [only] = fitting;
   if (only && fitting.length === 1) return only.meant;
   return fitting.length === 0 ? read : { ...read, choices: fitting.map(({ choice }) => choice) };
+}
+
+/** Where a length is wanted a fraction is of an inch and a letter a drill; any other number may be inches or millimetres: ask. */
+function readLengthWithoutUnit(typed: string): ReadQuantity | undefined {
+  const read = readWindow(typed, INCH);
+  if (read.as === "refused") return undefined;
+  if (read.as === "quantity" && /[/¼-¾⅐-⅞⁄]|[a-z]/i.test(typed)) return read;
+  const text = typed.trim();
+  const inInches = read.as === "choice" ? read.choices : [{ words: `${text} in, a length`, typed: `${text} in` }];
+  const inMillimetres = { words: `${text} mm, a length`, typed: `${text} mm` };
+  return {
+    as: "choice",
+    ask: `'${text}' can be read in more than one way. Which is meant?`,
+    choices: [...inInches, inMillimetres],
+  };
 }
 
 /** The nearest name is one of the same dimension, if any is near. */

@@ -15,7 +15,7 @@ import { NONE } from "../scope/diagram.ts";
 import { convertTo } from "../settings/convert.ts";
 import { judge } from "../settings/judge.ts";
 import { type Quantity, type ReadQuantity, readQuantity } from "../settings/read-quantity.ts";
-import { sayNumber, sayQuantity } from "../settings/say-quantity.ts";
+import { endOf, sayNumber, sayQuantity } from "../settings/say-quantity.ts";
 import { unitNamed } from "../settings/unit-named.ts";
 import type { Unit } from "../settings/unit-table.ts";
 import { askOf, type SettingFound, settingOn } from "./answer-setting.ts";
@@ -110,14 +110,20 @@ function others(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, ask
   const read = typedFor(found, asked.value);
   if (!first || read.as !== "quantity") return {};
   const reading = readingOf(read, unitNamed(first.unit), undefined);
-  const all = [{ setting: first, sameCar: false }, ...otherFigures(knowledge, car, found.matter, [first])];
-  const passes = all.map((it) => viewOther(knowledge, reading, it)).filter((it) => it.verdict === "within");
+  const passes = otherFigures(knowledge, car, found.matter, [], first.unit)
+    .map((it) => viewOther(knowledge, reading, it))
+    .filter((it) => it.verdict === "within");
   return {
     passesUnder: passes,
     warnings: passes.map(
-      ({ figure }) => `It would pass as the figure of other cars (${figure.cars}). This car has none.`,
+      ({ figure, sameCar }) =>
+        `It would pass under ${whose(sameCar)}: ${figure.said} (${figure.cars}). This car has none.`,
     ),
   };
+}
+
+function whose(sameCar: boolean): string {
+  return sameCar ? "the figure of another year of this car" : "the figure of other cars";
 }
 
 function readingOf(
@@ -150,7 +156,7 @@ function judgedOn(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, a
   const shown = {
     typed: typed.written,
     inUnit: sayRead(reading, unit),
-    ...(reading.error.equals(0) ? {} : { error: sayQuantity(reading.error, unit) }),
+    ...(reading.error.equals(0) ? {} : { error: sayMeasured(reading.error, unit) }),
   };
   const each = figures.values
     .filter((value) => value.said !== NOT_ON_RECORD)
@@ -160,6 +166,14 @@ function judgedOn(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, a
       figure: view.figures[i] as FigureView,
       ...judge(reading.read, setting, reading.error),
     }));
+  // What has no lower limit would let any slip of the sign pass.
+  const isBelowNothing = reading.read.low.lt(0) && unit.dimension !== "temperature";
+  if (isBelowNothing && each.some(({ setting, verdict }) => setting.low === undefined && verdict === "within"))
+    return {
+      ...base,
+      verdict: "not understood" as const,
+      words: `${shown.typed} is less than nothing. Leave out the sign, or read it again.`,
+    };
   const measured = conditionsOf(asked.conditions, stated);
   const common = {
     ...base,
@@ -174,7 +188,7 @@ function judgedOn(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, a
       verdict: "contradiction" as const,
       words: "Two records give different figures for the same car. Use neither before it is settled.",
     };
-  const neighbours = otherFigures(knowledge, car, matter, stated);
+  const neighbours = otherFigures(knowledge, car, matter, stated, reading.unit);
   if (measured.missing.length > 0)
     return {
       ...common,
@@ -211,14 +225,14 @@ function judgedOn(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, a
   return {
     ...common,
     verdict: first.verdict,
-    ...(each.length === 1 && first.by ? { by: sayQuantity(first.by, unit) } : {}),
+    ...(each.length === 1 && first.by ? { by: sayMeasured(first.by, unit) } : {}),
     passesUnder,
     failsUnder,
     explainedBy: explained,
     warnings: [
       ...passesUnder.map(
         ({ figure, sameCar }) =>
-          `It would pass under ${sameCar ? "the figure of another year of this car" : "the figure of other cars"}: ${figure.said} (${figure.cars}). That figure does not hold here.`,
+          `It would pass under ${whose(sameCar)}: ${figure.said} (${figure.cars}). That figure does not hold here.`,
       ),
       ...explained.map(
         ({ part, inPlaceOf }) => `${part} in place of ${inPlaceOf} would explain it. Look which one is on the car.`,
@@ -230,25 +244,37 @@ function judgedOn(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, a
 }
 
 function sayRead({ read }: Reading, unit: Unit): string {
-  if (read.low.equals(read.high)) return sayQuantity(read.low, unit);
+  if (read.low.equals(read.high)) return sayMeasured(read.low, unit);
   return `${sayNumber(read.low)} to ${read.openHigh ? "below " : ""}${sayQuantity(read.high, unit)}`;
+}
+
+/** Exactly, where people can read that; otherwise about, to four digits. Judged it is exactly all the same. */
+function sayMeasured(value: Fraction, unit: Unit): string {
+  const places = endOf(value);
+  const isShort = places === undefined ? value.d < 100n : places <= 9;
+  return isShort ? `${sayNumber(value)} ${unit.id}` : `about ${sayQuantity(value, unit, 4)}`;
+}
+
+/** "14.0 V" is "14 V". */
+function withoutIdleZeros(text: string): string {
+  return text.replace(/(\.\d*?)0+(?!\d)/, "$1").replace(/\.(?!\d)/, "");
 }
 
 function sayJudged(
   { verdict, by, limit, figure }: ReturnType<typeof judge> & { figure: FigureView },
   each: readonly unknown[],
-  { typed, inUnit }: { typed: string; inUnit: string },
+  { typed, inUnit, error }: { typed: string; inUnit: string; error?: string },
   unit: Unit,
 ): string {
-  const read = typed === inUnit ? typed : `${typed} (${inUnit})`;
+  const read = withoutIdleZeros(typed) === inUnit ? typed : `${typed} (${inUnit})`;
   // Two gauges may leave nothing between the reading and the limit.
-  const far = by && !by.equals(0) ? sayQuantity(by, unit) : "";
+  const far = by && !by.equals(0) ? sayMeasured(by, unit) : "";
   const against = each.length === 1 ? figure.said : "every figure that may be in force";
   switch (verdict) {
     case "within":
       return `${read} is within ${against}${each.length === 1 && far && limit ? `, ${far} from the ${limit} limit` : ""}.`;
     case "too near the limit to call":
-      return `${read} is too near the ${limit} limit of ${against} to call, with this instrument's error.`;
+      return `${read} is too near the ${limit} limit of ${against} to call${error === undefined ? "" : ", with this instrument's error"}.`;
     default:
       return `${read} is ${verdict}${each.length === 1 && far ? ` by ${far}` : ""}: ${against}.`;
   }
@@ -278,9 +304,18 @@ function conditionsOf(
   return { provided: [], missing: clauses.filter((clause) => !holds(said, clause)) };
 }
 
-/** Whether what was said of the measuring holds all words of some conditions. */
+/** Whether what was said of the measuring holds all words of some conditions. "Lamps not on" says nothing of lamps that are on. */
 function holds(said: string, conditions: string): boolean {
-  const words = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  const own = new Set(words(said));
-  return words(conditions).every((word) => own.has(word));
+  const wanted = wordsOf(conditions);
+  const own = clausesOf(said)
+    .map(wordsOf)
+    .filter((clause) => clause.every((word) => !DENIALS.includes(word) || wanted.includes(word)))
+    .flat();
+  return wanted.every((word) => own.includes(word));
+}
+
+const DENIALS = ["not", "no", "never", "without", "isn", "aren", "wasn", "weren"];
+
+function wordsOf(text: string): string[] {
+  return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 }

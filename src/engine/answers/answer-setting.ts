@@ -133,6 +133,8 @@ function sayWhole(view: SettingView, look: string | undefined): string {
     case "contradiction":
       return `Two records give different figures for the same car. Use neither before it is settled.`;
     default:
+      if (!look && view.movedWith !== undefined)
+        return `The figure goes with the part, and no record settles which one holds here: that of ${view.movedWith}, or the car's own. Whether ${view.movedWith} may be on this car is another question.`;
       return `Which figure is in force depends on what is not known yet. ${look ?? "Look at the part."}${moved}`;
   }
 }

@@ -16,11 +16,12 @@ import type { Feature, Part } from "../records/catalog.ts";
 import { NONE } from "../scope/diagram.ts";
 import { type KnownCar, readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
+import { cautionsFor } from "./cautions-for.ts";
 import { onThisCar } from "./on-this-car.ts";
 import { type PartsAsked, partsCompared } from "./parts-compared.ts";
 import { QuestionError } from "./question-error.ts";
 import { findFeature, readSeen } from "./read-seen.ts";
-import { reasonForRecord, uniqueReasons } from "./say.ts";
+import { reasonForRecord, uniqueReasons, VERDICT_WORDS } from "./say.ts";
 import { sayConflict } from "./say-conflict.ts";
 import { sayOutcome, saySeen, sayValue } from "./say-seen.ts";
 import { sayAlike, sayContradiction, sayNothing, sayTellApart } from "./say-tell-apart.ts";
@@ -61,6 +62,11 @@ export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestio
     same: [],
     alike: [],
     provesNothing: [],
+    cautions: cautionsFor(catalog, [component.system], [component.id]).map(({ title, text, source }) => ({
+      title,
+      text,
+      source,
+    })),
   };
   const car = hasFacts(asked.car) ? readCar(knowledge, asked.car) : undefined;
   if (car?.cars === NONE) {
@@ -103,12 +109,21 @@ export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestio
   const blocked = nextMarks(leftTable).filter(({ mark }) => isBlocked(mark, seen.get(mark.id)));
   const alike = alikeGroups(leftTable).map((group) => ({ parts: group, words: sayAlike(byNumber, group) }));
   const isOpen = next !== undefined || blocked.length > 0 || alike.every((it) => it.parts.length < left.length);
-  const verdict = left.length === 1 ? "one part" : isOpen ? "still open" : ("cannot be told apart" as const);
-  const confirm = left.length === 1 ? confirmation(table, left[0] as Row, observations) : undefined;
-  const secondTest = confirm?.look && viewLook(featureOf, confirm.look);
   const used = observations
     .filter((it) => table.parts.some((row) => isRuledOutBy(table, row, it)))
     .map((it) => it.mark);
+  // Nothing that was seen is on record for the one that is left: that the others are not it does not make it this one.
+  const byElimination = used.length > 0 && used.every((id) => left.every((row) => !row.marks.has(id)));
+  const verdict =
+    left.length === 1
+      ? byElimination
+        ? "still open"
+        : "one part"
+      : isOpen
+        ? "still open"
+        : ("cannot be told apart" as const);
+  const confirm = left.length === 1 ? confirmation(table, left[0] as Row, observations) : undefined;
+  const secondTest = confirm?.look && viewLook(featureOf, confirm.look);
   const answer = {
     ...told,
     verdict,
@@ -121,7 +136,6 @@ export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestio
     ...(secondTest ? { secondTest } : {}),
   } satisfies Omit<TellApartAnswer, "words">;
   const hidden = blocked.map(({ mark }) => featureOf(mark.id).name);
-  const byElimination = used.length > 0 && used.every((id) => left.every((row) => !row.marks.has(id)));
   const how = { among: parts.length, onPaint: confirm !== undefined, byElimination, hidden };
   return { ...answer, words: sayTellApart(answer, how) };
 }
@@ -190,8 +204,15 @@ function viewPart(
   place: string | undefined,
   car: KnownCar | undefined,
 ): TellApartAnswer["parts"][number] {
-  if (!car) return { number, name, builtHere: "unknown", mayStandIn: false };
-  return { number, name, ...onThisCar(knowledge, { part: number, place, cars: car.cars }) };
+  if (!car) return { number, name, builtHere: "unknown", mayStandIn: false, refused: [], elsewhere: [] };
+  const { refusals, elsewhere, ...here } = onThisCar(knowledge, { part: number, place, cars: car.cars });
+  const refused = refusals.map((it) => ({
+    for: it.for ?? "nothing",
+    says: VERDICT_WORDS[it.verdict],
+    ...(it.why === undefined ? {} : { why: it.why }),
+    record: it.record,
+  }));
+  return { number, name, ...here, refused, elsewhere: [...elsewhere] };
 }
 
 /** The marks that tell apart the likely parts first, then the others. What each leaves is counted over all. */

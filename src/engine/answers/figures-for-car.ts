@@ -7,17 +7,18 @@
  *   figures of the cars that were built with that part come in place of the car's own; of these, those of cars that are like this one but
  *   for year and running numbers, if there are any.
  *     If a figure asks itself what is fitted, the scopes have already said it.
- *     If no car like this one was built with the part, or it may also sit elsewhere, the car's own figures remain possible beside them.
+ *     If no car like this one was built with the part, or it does not certainly sit in every place of the component on this car, the
+ *     car's own figures remain possible beside them.
  *     If no figure is on record for the cars built with it, the car's own stands, and it is said that no record ties one to the part.
  */
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { asFound } from "./as-found.ts";
-import type { KnownCar } from "./car.ts";
+import { type KnownCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { NOT_ON_RECORD } from "./compare-years.ts";
 import { componentOf, type SettingMatter } from "./find-settings.ts";
 import { builtWith, perhapsBuiltWith } from "./fitted.ts";
-import { kindOfCar, type Value, valuesIn } from "./net-change.ts";
+import { kindOfCar, type Value, valuesIn, yearSpan, yearsOfCar } from "./net-change.ts";
 
 export interface FiguresForCar {
   /** What may be in force, each with its cars; among them "not on record" where no record says anything. */
@@ -39,9 +40,7 @@ export function figuresForCar(knowledge: CarKnowledge, car: KnownCar, matter: Se
       (value): Value => ({ ...value, cars: car.cars, asFound: true }),
     );
     if (moved.every((value) => value.said === NOT_ON_RECORD)) continue;
-    const isCertain = [...asFound(knowledge, car)].some(
-      ([place, found]) => found.certain && found.parts.includes(part) && placesOfMatter(knowledge, matter).has(place),
-    );
+    const isCertain = sitsEverywhere(knowledge, car, matter, asked);
     const also = own.filter((it) => moved.every((other) => other.said !== it.said));
     const values = isAlike && isCertain ? moved : [...moved, ...also];
     return { values, movedWith: part, unsaid: [] };
@@ -58,6 +57,34 @@ function foreignParts(knowledge: CarKnowledge, car: KnownCar, matter: SettingMat
       components.has(catalog.parts.get(part)?.component) &&
       !catalog.space.sets.within(car.cars, builtWith(knowledge, part)),
   );
+}
+
+/** Whether some parts certainly sit in every place of the setting's component that this car has. */
+function sitsEverywhere(
+  knowledge: CarKnowledge,
+  car: KnownCar,
+  matter: SettingMatter,
+  parts: readonly string[],
+): boolean {
+  const found = asFound(knowledge, car);
+  const places = [...placesOfMatter(knowledge, matter)];
+  const sits = (place: string): boolean => {
+    const there = found.get(place);
+    return there?.certain === true && there.parts.some((part) => parts.includes(part));
+  };
+  return places.some(sits) && places.every((place) => sits(place) || !isBuiltIn(knowledge, place, car.cars));
+}
+
+/** Whether the plant put a part into a place on some of these cars. */
+function isBuiltIn({ catalog }: CarKnowledge, place: string, cars: CarSet): boolean {
+  return [...catalog.records.values()]
+    .flatMap((record) => record.statements)
+    .some(
+      (it) =>
+        (it.type === "mixed" || (it.type === "built" && it.part !== undefined)) &&
+        it.place === place &&
+        catalog.space.sets.meet(cars, it.scope.cars),
+    );
 }
 
 function placesOfMatter({ catalog }: CarKnowledge, matter: SettingMatter): ReadonlySet<string> {
@@ -81,6 +108,17 @@ function carsWithPart(knowledge: CarKnowledge, car: KnownCar, part: string): { c
 /** The cars of which no figure says anything. */
 export function silentAmong(values: readonly Value[]): CarSet {
   return values.find((value) => value.said === NOT_ON_RECORD)?.cars ?? NONE;
+}
+
+/** Cars like this one, of every year, as they were built. */
+export function carsLikeIt(knowledge: CarKnowledge, car: KnownCar): CarSet {
+  const { catalog } = knowledge;
+  const [first, last] = yearSpan(catalog);
+  const asBuilt = withFacts(
+    knowledge,
+    car.facts.filter((fact) => fact.source !== "as found"),
+  );
+  return catalog.space.any(yearsOfCar(knowledge, asBuilt, first, last).map((year) => year.cars));
 }
 
 /** The parts of a component that some of these cars left the plant with. */

@@ -49,7 +49,7 @@ export function findSettings(catalog: Catalog, typed: string): SettingMatter[] {
   }
   const near = nearest(
     typed.toLowerCase(),
-    all.map((it) => it.name),
+    all.flatMap((it) => [it.name, ...it.statements.map((one) => one.name)]),
   );
   throw new QuestionError(`No setting is called '${typed}'.${near ? ` Did you mean '${near}'?` : ""}`);
 }

@@ -3,9 +3,11 @@
  *
  *   yes: into every car that it can be; no: into none, though it was built into others; perhaps: into some of them, or where only
  *   looking tells. Unknown: no record says that the plant built it into any car.
- *   Beside it: whether a record permits it in place of a part that such a car was built with, or in an empty place.
+ *   Beside it: whether a record permits it in place of a part that such a car was built with, or in an empty place; what refuses it in
+ *   place of such a part; and, where a place is asked for, in which other places such a car has it.
  */
 import { isPermission, whereHolds } from "../interchange/part-index.ts";
+import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { partIndexOf } from "./part-indexes.ts";
@@ -13,6 +15,9 @@ import { partIndexOf } from "./part-indexes.ts";
 export interface OnThisCar {
   readonly builtHere: "yes" | "no" | "perhaps" | "unknown";
   readonly mayStandIn: boolean;
+  /** Statements that refuse it in place of what such a car was built with. */
+  readonly refusals: readonly StandsIn[];
+  readonly elsewhere: readonly string[];
 }
 
 export function onThisCar(
@@ -29,13 +34,18 @@ export function onThisCar(
     return { surely: of("built"), perhaps: of("mixed") };
   };
   const { surely, perhaps } = carsWith(part);
-  const mayStandIn = (index.standInsOf.get(part) ?? []).filter(isPermission).some((it) => {
+  const isAbout = (it: StandsIn): boolean => {
     const holds = whereHolds(index, it, cars, place ?? it.place);
     if (it.for === undefined) return holds !== NONE;
     const other = carsWith(it.for);
     return sets.meet(holds, sets.or(other.surely, other.perhaps));
-  });
-  if ((index.builtWith.get(part) ?? []).length === 0) return { builtHere: "unknown", mayStandIn };
-  if (sets.minus(cars, surely) === NONE) return { builtHere: "yes", mayStandIn };
-  return { builtHere: sets.meet(cars, sets.or(surely, perhaps)) ? "perhaps" : "no", mayStandIn };
+  };
+  const about = (index.standInsOf.get(part) ?? []).filter(isAbout);
+  const mayStandIn = about.some(isPermission);
+  const refusals = about.filter((it) => !isPermission(it));
+  const others = (index.builtWith.get(part) ?? []).filter((it) => !isHere(it) && sets.meet(cars, it.scope.cars));
+  const beside = { mayStandIn, refusals, elsewhere: [...new Set(others.map((it) => it.place))] };
+  if ((index.builtWith.get(part) ?? []).length === 0) return { builtHere: "unknown", ...beside };
+  if (sets.minus(cars, surely) === NONE) return { builtHere: "yes", ...beside };
+  return { builtHere: sets.meet(cars, sets.or(surely, perhaps)) ? "perhaps" : "no", ...beside };
 }

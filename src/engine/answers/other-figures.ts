@@ -2,7 +2,7 @@
  * What else a reading tells: under which other figures of the setting it would pass, and whether a look-alike part explains it.
  *
  *   Another figure is any figure of the same name that is not in force for this car. It is the figure of *this car in another year* if it
- *   holds for cars that are like it but for year and running numbers.
+ *   holds for cars like this one, of any year, as they were built.
  *   A part explains a reading that does not pass
  *     if another figure admits it, and the cars of that figure were built with this part where this car has another one;
  *     or if, by a mark that moves the setting (a thicker washer leaves less play), it would shift the limits so that they admit it.
@@ -15,9 +15,8 @@ import { sayNumber } from "../settings/say-quantity.ts";
 import type { KnownCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { differingMarks } from "./differing-marks.ts";
-import { partsBuilt } from "./figures-for-car.ts";
+import { carsLikeIt, partsBuilt } from "./figures-for-car.ts";
 import { type SettingMatter, settingsOf } from "./find-settings.ts";
-import { kindOfCar } from "./net-change.ts";
 import { reasonFor, reasonForRecord, sayScope } from "./say.ts";
 import type { ReadingAnswer } from "./shapes/setting.ts";
 import { viewFigure } from "./view-figures.ts";
@@ -33,22 +32,24 @@ export interface Reading {
   readonly unit: string;
 }
 
-/** Figures of the same name, other than those in force, each once. */
+/** Figures of the same name, in the unit of the reading, other than those in force, each once. */
 export function otherFigures(
-  { catalog }: CarKnowledge,
+  knowledge: CarKnowledge,
   car: KnownCar,
   matter: SettingMatter,
   inForce: readonly Setting[],
+  unit: string,
 ): { readonly setting: Setting; readonly sameCar: boolean }[] {
+  const { catalog } = knowledge;
   const { space } = catalog;
   const names = new Set(matter.statements.map((it) => it.name));
   const keyOf = (it: Setting): string => `${it.low}..${it.high} ${it.unit} ${it.conditions ?? ""}`;
   const seen = new Set(inForce.map(keyOf));
-  const kind = kindOfCar(space, car.cars);
+  const alike = carsLikeIt(knowledge, car);
   const all = settingsOf(catalog)
     .flatMap((it) => it.statements)
-    .filter((it) => names.has(it.name) && !seen.has(keyOf(it)) && it.unit === inForce[0]?.unit)
-    .map((setting) => ({ setting, sameCar: space.sets.meet(kind, kindOfCar(space, setting.scope.cars)) }));
+    .filter((it) => names.has(it.name) && !seen.has(keyOf(it)) && it.unit === unit)
+    .map((setting) => ({ setting, sameCar: space.sets.meet(alike, setting.scope.cars) }));
   // Of figures that say the same for different cars, the one for a car like this.
   const firsts = new Map<string, (typeof all)[number]>();
   for (const one of [...all].sort((a, b) => Number(b.sameCar) - Number(a.sameCar)))
@@ -96,10 +97,10 @@ function byFigure(
   matter: SettingMatter,
   mine: readonly string[],
   inForce: Setting,
-  { read, error }: Reading,
+  { read, error, unit }: Reading,
 ): Explained[] {
   const { catalog } = knowledge;
-  return otherFigures(knowledge, car, matter, [inForce])
+  return otherFigures(knowledge, car, matter, [inForce], unit)
     .filter(({ setting }) => judge(read, setting, error).verdict === "within")
     .flatMap(({ setting }) =>
       partsBuilt(knowledge, componentIdOf(knowledge, setting) ?? "", setting.scope.cars)

@@ -58,7 +58,7 @@ export function sayTellApart(
   if (verdict === "one part" && first) {
     said.push(
       among === 1
-        ? `${first.number}, ${first.name}, is the only part on record here; nothing was compared.`
+        ? `${first.number}, ${first.name}, is the only part asked about; nothing was compared.`
         : `Of the parts on record it can only be ${first.number}, ${first.name}.`,
     );
     if (onPaint && among > 1)
@@ -67,7 +67,10 @@ export function sayTellApart(
           ? `That rests on paint or print alone; to make sure, look at: ${secondTest.name}.`
           : "That rests on paint or print alone, and no durable mark on record confirms it.",
       );
-    if (byElimination) said.push("That is by elimination: what was seen is not on record for it.");
+  } else if (verdict === "still open" && byElimination && first && parts.length === 1) {
+    said.push(
+      `What was seen rules out every part of which it is on record. It may be ${first.number}, of which the records do not say it; that does not prove it.`,
+    );
   } else if (verdict === "still open") {
     said.push(`It may be ${list(numbers, "or")}.`);
     if (next) said.push(`Look next at: ${next.name}.`);
@@ -78,14 +81,22 @@ export function sayTellApart(
   if (verdict === "still open") said.push(...alike.map((it) => it.words));
   if (verdict === "cannot be told apart")
     said.push(...alike.flatMap((it) => / They are .*$/.exec(it.words)?.[0].trim() ?? []));
-  for (const it of parts)
-    if (it.builtHere === "no")
+  for (const it of parts) {
+    for (const no of it.refused)
       said.push(
-        it.mayStandIn
-          ? `${it.number} was not built into this car, but may have been fitted since.`
-          : `${it.number} was not built into this car, and no single record permits it there.`,
+        `${it.number} ${no.says} in place of ${no.for} on this car${no.why ? `: ${no.why.replace(/\.$/, "")}` : ""} (${no.record}).`,
       );
+    if (it.builtHere === "no" && it.refused.length === 0) said.push(`${it.number} ${notBuilt(it)}.`);
+  }
   return said.join(" ");
+}
+
+/** What is to be said of a part that the plant did not build into the place, or the car, at hand. */
+export function notBuilt({ elsewhere, mayStandIn }: TellApartAnswer["parts"][number]): string {
+  if (elsewhere.length > 0) return `belongs in another place of this car: ${list(elsewhere, "and")}`;
+  return mayStandIn
+    ? "was not built into this car, but may have been fitted since"
+    : "was not built into this car, and no single record permits it there";
 }
 
 function capital(text: string): string {

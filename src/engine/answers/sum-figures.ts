@@ -5,18 +5,20 @@
  *   The mark of a part named by its number: so says the record of the mark.
  *   The mark of the part that is on the car: of the part found there, or else of the one that the plant fitted. Where several
  *   parts are possible, only what all of them show is taken.
- *   A setting: the value in force for every car that this can be. Where it differs among them, or is not on record for some, or a
- *   record ended it for some, nothing is filled in.
+ *   A setting: the value in force for every car that this can be, by the rule of `figures-for-car.ts`. Where it differs among them, or
+ *   is not on record for some, nothing is filled in.
  */
 import type { Part } from "../records/catalog.ts";
 import type { SumJob } from "../records/shapes/sums.ts";
-import { statementsOf } from "../records/statement.ts";
+import type { Setting } from "../records/statement.ts";
 import { list } from "../scope/describe.ts";
 import { NONE } from "../scope/diagram.ts";
 import type { Reason } from "./answer.ts";
 import { answerBuilt } from "./answer-built.ts";
+import { settingOn } from "./answer-setting.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
+import { settingsOf } from "./find-settings.ts";
 import { reasonFor, reasonForRecord, uniqueReasons } from "./say.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { JobShown, Prefilled } from "./shapes/sum.ts";
@@ -80,28 +82,27 @@ function markOf(
 function settingFigure(
   knowledge: CarKnowledge,
   { setting: name, side }: { setting: string; side: "low" | "high" | "nominal" },
-  car: CarInput,
+  input: CarInput,
 ): Figure {
-  const { catalog, cancelsByRecord } = knowledge;
-  const { space } = catalog;
-  const { sets } = space;
-  const { cars } = readCar(knowledge, car);
-  if (cars === NONE) return { why: "no such car was built", because: [] };
-  const stated = [...catalog.records.values()]
-    .filter((record) => record.facts.withdrawn === undefined)
-    .flatMap((record) => statementsOf(record.statements, "setting"))
-    .filter((it) => it.name === name && sets.meet(cars, it.scope.cars));
-  const because = stated.map((it) => reasonFor(catalog, it));
+  const { catalog } = knowledge;
+  const car = readCar(knowledge, input);
+  if (car.cars === NONE) return { why: "no such car was built", because: [] };
+  const found = settingsOf(catalog)
+    .filter((matter) => matter.statements.some((it) => it.name === name))
+    .map((matter) => settingOn(knowledge, car, matter))
+    .filter(({ view }) => view.verdict !== "no such setting");
+  const stated = found.flatMap(({ figures }) =>
+    figures.values.flatMap((value) => value.statements as readonly Setting[]),
+  );
+  const because = uniqueReasons(stated.map((it) => reasonFor(catalog, it)));
   const none = (why: string): Figure => ({ why: `${name}: ${why}`, because });
-  if (stated.length === 0) return none("no record gives it for this car");
-  const ended = stated.flatMap((it) => cancelsByRecord.get(it.record) ?? []);
-  if (ended.some((it) => it.scope === undefined || sets.meet(cars, it.scope.cars)))
-    return none("a record ended the instruction that gives it");
-  const values = new Set(stated.map((it) => (it[side] === undefined ? undefined : `${it[side]} ${it.unit}`)));
-  const [only] = values;
-  if (values.size > 1) return none("it depends on the car; say more about it");
-  if (sets.minus(cars, space.any(stated.map((it) => it.scope.cars))) !== NONE)
-    return none("for some of the cars that this can be, it is not on record");
-  if (only === undefined) return none(`no ${side} value is on record`);
-  return { typed: only, why: `${name}, in force for this car`, because };
+  const [only, ...more] = found;
+  if (!only) return none("no record gives it for this car");
+  if (only.view.perhapsNone) return none("for some of the cars that this can be, it is not on record");
+  if (more.length > 0 || only.view.verdict !== "in force") return none("it depends on the car; say more about it");
+  const value = stated[0]?.[side];
+  if (value === undefined) return none(`no ${side} value is on record`);
+  const moved =
+    only.view.movedWith === undefined ? "in force for this car" : `it came to this car with ${only.view.movedWith}`;
+  return { typed: `${value} ${stated[0]?.unit}`, why: `${name}, ${moved}`, because };
 }

@@ -29,7 +29,7 @@ export interface Limits {
 
 export interface Judgement {
   readonly verdict: Judged;
-  /** How far the reading lies beyond the limit, or, where it is within, from the nearest one; nothing where there is no limit on that side. */
+  /** How far the reading lies beyond the limit, or, where it does not, from the nearest one; left out where there is no limit. */
   readonly by: Fraction | undefined;
   /** The limit that decided, or the nearest one. */
   readonly limit: "lower" | "upper" | undefined;
@@ -46,12 +46,18 @@ export function judge(read: Read, limits: Limits, error: Fraction = new Fraction
     return { verdict: "too low", by: low.sub(read.high), limit: "lower" };
   if (high && (from.gt(high) || (open.openLow && from.equals(high))))
     return { verdict: "too high", by: read.low.sub(high), limit: "upper" };
-  const below = low === undefined ? undefined : read.low.sub(low);
-  const above = high === undefined ? undefined : high.sub(read.high);
-  const isLower = below !== undefined && (above === undefined || below.abs().lte(above.abs()));
+  const below = low && away(read, low);
+  const above = high && away(read, high);
+  const isLower = below !== undefined && (above === undefined || below.lte(above));
   const nearest = isLower
-    ? ({ by: below.abs(), limit: "lower" } as const)
-    : { by: above?.abs(), limit: above === undefined ? undefined : ("upper" as const) };
+    ? ({ by: below, limit: "lower" } as const)
+    : { by: above, limit: above && ("upper" as const) };
   const isWithin = (low === undefined || from.gte(low)) && (high === undefined || to.lte(high));
   return { verdict: isWithin ? "within" : "too near the limit to call", ...nearest };
+}
+
+/** How far a limit lies outside of what was read; nothing where it lies inside. */
+function away({ low, high }: Read, limit: Fraction): Fraction {
+  if (limit.lt(low)) return low.sub(limit);
+  return limit.gt(high) ? limit.sub(high) : new Fraction(0);
 }

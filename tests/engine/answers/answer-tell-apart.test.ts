@@ -133,7 +133,7 @@ describe("what an answer holds", () => {
     );
   });
 
-  test("a part of which the marks are not on record, by elimination", () => {
+  test("a part of which the marks are not on record is not proved by ruling out the others", () => {
     const knowledge = tinyKnowledge({
       "parts/pump.yaml": `component: pump
 features:
@@ -144,9 +144,9 @@ parts:
 `,
     });
     const answer = ask(knowledge, { component: "pump", seen: { ribs: "something else" } });
-    expect([answer.verdict, answer.parts.map((it) => it.number)]).toEqual(["one part", ["HT-102"]]);
+    expect([answer.verdict, answer.parts.map((it) => it.number)]).toEqual(["still open", ["HT-102"]]);
     expect(answer.words).toBe(
-      "Of the parts on record it can only be HT-102, pump, long. That is by elimination: what was seen is not on record for it.",
+      "What was seen rules out every part of which it is on record. It may be HT-102, of which the records do not say it; that does not prove it.",
     );
     // The one mark on record fits both as well.
     expect(ask(knowledge, { component: "pump", seen: { ribs: 1 } }).verdict).toBe("cannot be told apart");
@@ -173,7 +173,9 @@ describe("on a car", () => {
       ["HT-103", "unknown", false],
       ["HT-104", "unknown", false],
     ]);
-    expect(answer.words).toContain("HT-101 was not built into this car, and no single record permits it there.");
+    expect(answer.words).toContain(
+      "HT-101 goes on, but must not be used in place of HT-102 on this car: It runs dry (HY59-01).",
+    );
   });
 
   test("an open car: perhaps", () => {
@@ -196,7 +198,7 @@ describe("little or nothing on record", () => {
   test("parts without marks; a kit without marks is left out, unless it is asked about", () => {
     const gaskets = ask(PUMPS, { component: "gasket" });
     expect([gaskets.verdict, gaskets.parts.map((it) => it.number)]).toEqual(["one part", ["HT-201"]]);
-    expect(gaskets.words).toContain("is the only part on record here; nothing was compared.");
+    expect(gaskets.words).toContain("is the only part asked about; nothing was compared.");
     expect(gaskets.leftOut).toEqual([{ number: "HT-290", name: "gasket kit", why: "it is a kit, not a single part" }]);
     expect(ask(PUMPS, { parts: ["HT-201", "HT-290"] }).verdict).toBe("nothing on record");
   });

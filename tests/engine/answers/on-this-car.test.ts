@@ -30,5 +30,15 @@ test.each<[string, string, string | undefined, string, boolean]>([
   ["HT-290", "line=B; my=1958", undefined, "unknown", false],
 ])("%s on %s (%s): %s, %s", (part, facts, place, builtHere, mayStandIn) => {
   const { cars } = readCar(knowledge, { facts: Object.fromEntries(facts.split("; ").map(readFactText)) });
-  expect(onThisCar(knowledge, { part, place, cars })).toEqual({ builtHere, mayStandIn });
+  expect(onThisCar(knowledge, { part, place, cars })).toMatchObject({ builtHere, mayStandIn });
+});
+
+test("what refuses it on the car, and where else the car has it, is told", () => {
+  const told = (part: string, facts: Record<string, string>, place: string) => {
+    const { refusals, elsewhere } = onThisCar(knowledge, { part, place, cars: readCar(knowledge, { facts }).cars });
+    return [refusals.map((it) => `${it.for} ${it.verdict}`), elsewhere];
+  };
+  expect(told("HT-101", { line: "B", my: "1960" }, "pump")).toEqual([["HT-102 must-not-be-used"], []]);
+  expect(told("HT-102", { line: "H", my: "1959" }, "pump")).toEqual([[], ["lift arms"]]);
+  expect(told("HT-101", { line: "B", my: "1958" }, "pump")).toEqual([[], []]);
 });

@@ -10,6 +10,8 @@ const view = (number: string, builtHere: "yes" | "no" | "unknown" = "unknown", m
   name: parts.get(number)?.name ?? number,
   builtHere,
   mayStandIn,
+  refused: [] as TellApartAnswer["parts"][number]["refused"],
+  elsewhere: [] as string[],
 });
 const PLAIN = { next: undefined, same: [], secondTest: undefined, alike: [] };
 const HOW: Parameters<typeof sayTellApart>[1] = { among: 2, onPaint: false, byElimination: false, hidden: [] };
@@ -19,7 +21,7 @@ const ONE = [view("HT-102")];
 // verdict, parts, what else is known, in words
 test.each<[TellApartAnswer["verdict"], typeof BOTH, Partial<typeof HOW>, string]>([
   ["one part", ONE, {}, "Of the parts on record it can only be HT-102, pump, long."],
-  ["one part", ONE, { among: 1 }, "HT-102, pump, long, is the only part on record here; nothing was compared."],
+  ["one part", ONE, { among: 1 }, "HT-102, pump, long, is the only part asked about; nothing was compared."],
   [
     "one part",
     ONE,
@@ -65,4 +67,14 @@ test("parts that are alike, on which nothing is on record, and that nothing fits
   expect(sayContradiction([{ feature: "ribs", name: "ribs", seen: "7" }], [])).toBe(
     "No part on record fits what was seen (ribs: 7).",
   );
+});
+
+test("a refusal on the car is said with its record, and a part of another place as that", () => {
+  const refused = [{ for: "HT-101", says: "goes on, but must not be used", why: "it runs dry", record: "HY59-01" }];
+  const said = (part: object): string =>
+    sayTellApart({ ...PLAIN, verdict: "one part", parts: [{ ...view("HT-102", "no"), ...part }] }, HOW);
+  expect(said({ refused })).toContain(
+    "HT-102 goes on, but must not be used in place of HT-101 on this car: it runs dry (HY59-01).",
+  );
+  expect(said({ elsewhere: ["lift arms"] })).toContain("HT-102 belongs in another place of this car: lift arms.");
 });

@@ -58,7 +58,5 @@ test("a figure of a record that was withdrawn, or that another one ended, is not
     "changes/1958/FR58-01.md": ["scope: my>=1958", "scope: my>=1958\ncancels: [{ record: HY59-01 }]"],
     [path]: ["cancels:\n  - { record: FR58-01, scope: line=B }\n", ""],
   });
-  expect(sumFigures(ended, job(NOMINAL), car).inputs[0]?.why).toBe(
-    "oil pressure: a record ended the instruction that gives it",
-  );
+  expect(sumFigures(ended, job(NOMINAL), car).inputs[0]?.why).toBe("oil pressure: no record gives it for this car");
 });

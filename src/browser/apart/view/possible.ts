@@ -1,41 +1,41 @@
 /** The parts that it can still be, each with what the records show of it; and those that are ruled out, with why. */
 import { html, nothing, type TemplateResult } from "lit-html";
 import { markDrawing } from "../../../drawings/mark-drawing.ts";
+import { notBuilt } from "../../../engine/answers/say-tell-apart.ts";
 import type { TellApartAnswer } from "../../../engine/answers/shapes/tell-apart.ts";
 import type { Catalog } from "../../../engine/records/catalog.ts";
 import type { AtHand } from "../../at-hand/page.ts";
 import { picture } from "../../at-hand/picture.ts";
 import { capital } from "../../car/view/words.ts";
-import { partLink } from "../../fit/view/reason.ts";
+import { partLink, recordLink } from "../../fit/view/reason.ts";
 
 type Possible = TellApartAnswer["parts"][number];
 
 export function possibleView(
   hand: AtHand,
   catalog: Catalog,
-  { parts }: TellApartAnswer,
+  { parts, verdict }: TellApartAnswer,
   ofCar: boolean,
 ): TemplateResult | typeof nothing {
   if (parts.length === 0) return nothing;
   return html`
-    <h3>${parts.length === 1 ? "It can only be" : `Still possible: ${parts.length}`}</h3>
+    <h3>${verdict === "one part" ? "It can only be" : `Still possible: ${parts.length}`}</h3>
     <ul class="possible">${parts.map(
       (part) => html`<li>
       <p><b>${partLink(hand, part.number)}</b> ${part.name}${ofCar ? html` <span class="tag">${builtSaid(part)}</span>` : nothing}</p>
+      ${part.refused.map((no) => html`<p class="box trap"><b>${part.number} ${no.says} in place of ${no.for} on this car.</b> ${no.why ?? ""} ${recordLink(hand, no.record)}</p>`)}
       ${marksShown(catalog, part.number)}</li>`,
     )}</ul>`;
 }
 
-function builtSaid({ builtHere, mayStandIn }: Possible): string {
-  switch (builtHere) {
+function builtSaid(part: Possible): string {
+  switch (part.builtHere) {
     case "yes":
       return "Built into this car";
     case "perhaps":
       return "Perhaps built into this car: more has to be known of it";
     case "no":
-      return mayStandIn
-        ? "Not built into this car, but a record permits it there"
-        : "Not built into this car, and no single record permits it there";
+      return capital(notBuilt(part));
     case "unknown":
       return "No record says that the plant built it into any car";
   }

@@ -106,7 +106,9 @@ export const readingAnswer = z
     reading: z
       .strictObject({
         typed: z.string(),
-        inUnit: z.string().describe("The reading in the unit of the record, exactly."),
+        inUnit: z
+          .string()
+          .describe("The reading in the unit of the record; rounded where it would never end. It is judged exactly."),
         error: z.string().optional().describe("The instrument's error, in the unit of the record."),
       })
       .optional(),

@@ -37,6 +37,10 @@ const possible = z.strictObject({
     .enum(["yes", "no", "perhaps", "unknown"])
     .describe("Whether the plant built it into this car. Unknown: no car is given, or no record says so of any car."),
   mayStandIn: z.boolean().describe("A record permits it in place of what the plant built into this car."),
+  refused: z
+    .array(z.strictObject({ for: z.string(), says: z.string(), why: z.string().optional(), record: z.string() }))
+    .describe("Records that refuse it in place of what the plant built into this car."),
+  elsewhere: z.array(z.string()).describe("Other places in which this car has it, where a place is asked for."),
 });
 
 export const tellApartAnswer = z
@@ -86,6 +90,7 @@ export const tellApartAnswer = z
       })
       .optional(),
     carConflict: z.array(factShape).optional().describe("A smallest set of facts that no car was built with."),
+    cautions: z.array(z.strictObject({ title: z.string(), text: z.string(), source: z.string() })),
     words: z.string().describe("The verdict in a few sentences."),
   })
   .describe("answer tell-apart COMPONENT, or --parts NUMBERS, what was seen, perhaps a place and a car");
