@@ -237,6 +237,7 @@ function judgedOn(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, a
       ...explained.map(
         ({ part, inPlaceOf }) => `${part} in place of ${inPlaceOf} would explain it. Look which one is on the car.`,
       ),
+      ...view.refused,
       ...(view.unsaid.length > 0 ? [`No record ties a figure to ${view.unsaid.join(" and ")}, found on the car.`] : []),
     ],
     words: sayJudged(first, each, shown, unit),

@@ -119,10 +119,11 @@ function isSame(knowledge: CarKnowledge, { matter, figures }: SettingFound, car:
 
 function sayWhole(view: SettingView, look: string | undefined): string {
   const [figure] = view.figures;
-  const moved =
-    view.movedWith === undefined
-      ? ""
-      : ` It came to the car with ${view.movedWith}; whether that may be on this car is another question.`;
+  const against =
+    view.refused.length > 0
+      ? view.refused.join(" ")
+      : `Whether ${view.movedWith} may be on this car is another question.`;
+  const moved = view.movedWith === undefined ? "" : ` It came to the car with ${view.movedWith}. ${against}`;
   const unsaid =
     view.unsaid.length === 0
       ? ""
@@ -134,7 +135,7 @@ function sayWhole(view: SettingView, look: string | undefined): string {
       return `Two records give different figures for the same car. Use neither before it is settled.`;
     default:
       if (!look && view.movedWith !== undefined)
-        return `The figure goes with the part, and no record settles which one holds here: that of ${view.movedWith}, or the car's own. Whether ${view.movedWith} may be on this car is another question.`;
+        return `The figure goes with the part, and no record settles which one holds here: that of ${view.movedWith}, or the car's own. ${against}`;
       return `Which figure is in force depends on what is not known yet. ${look ?? "Look at the part."}${moved}`;
   }
 }

@@ -8,7 +8,8 @@ import { NOT_ON_RECORD } from "./compare-years.ts";
 import { type FiguresForCar, silentAmong } from "./figures-for-car.ts";
 import { componentOf, type SettingMatter } from "./find-settings.ts";
 import type { Value } from "./net-change.ts";
-import { sayWindow } from "./say.ts";
+import { onThisCar } from "./on-this-car.ts";
+import { sayWindow, VERDICT_WORDS } from "./say.ts";
 import { sayCars } from "./say-cars.ts";
 import type { FigureView, SettingView } from "./shapes/setting.ts";
 
@@ -59,11 +60,12 @@ export function viewValues(catalog: Catalog, values: readonly Value[], among: Ca
 }
 
 export function viewSetting(
-  { catalog }: CarKnowledge,
+  knowledge: CarKnowledge,
   matter: SettingMatter,
   { values, movedWith, unsaid }: FiguresForCar,
   cars: CarSet,
 ): SettingView {
+  const { catalog } = knowledge;
   const [first] = matter.statements;
   const component = first && componentOf(catalog, first);
   return {
@@ -73,8 +75,17 @@ export function viewSetting(
     figures: viewValues(catalog, values, cars),
     perhapsNone: cars !== NONE && silentAmong(values) !== NONE,
     ...(movedWith === undefined ? {} : { movedWith }),
+    refused: movedWith === undefined || cars === NONE ? [] : refusedOn(knowledge, movedWith, cars),
     unsaid: [...unsaid],
   };
+}
+
+/** A figure comes with its part, be the part permitted on the car or not: what the records say against it is said with the figure. */
+function refusedOn(knowledge: CarKnowledge, part: string, cars: CarSet): string[] {
+  return onThisCar(knowledge, { part, cars }).refusals.map(
+    (it) =>
+      `${part} ${VERDICT_WORDS[it.verdict]} in place of ${it.for ?? "nothing"} on this car${it.why ? `: ${it.why.replace(/\.$/, "")}` : ""} (${it.record}).`,
+  );
 }
 
 /**

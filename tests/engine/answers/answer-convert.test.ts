@@ -25,6 +25,17 @@ const CONVERTED: [string, string | undefined, string][] = [
   // The unit asked for tells which of the pounds and ounces is meant.
   ["12 lb", "kg", "12 lb = 5.443 kg, rounded."],
   ["16 oz", "lb", "16 oz = 1 lb, exactly."],
+  ["2.65..2.85 lb", "kg", "2.65 to 2.85 lb = 1.203 to 1.292 kg, limits rounded inward."],
+  ["75..95 lb", "N", "75 to 95 lbf = 333.7 to 422.5 N, limits rounded inward."],
+  ["30-40 ft-lb", "in-lb", "30 to 40 ft-lb = 360 to 480 in-lb, exactly."],
+  // Where a length is wanted a fraction is of an inch, and a letter a drill.
+  ["7/64", "mm", "0.109375 in = 2.778125 mm, exactly."],
+  ["7/64..1/8", "mm", "0.109375 to 0.125 in = 2.778125 to 3.175 mm, exactly."],
+  ["15/16", "in", "0.9375 in."],
+  ["E", "mm", "0.25 in = 6.35 mm, exactly."],
+  [`12'6"`, undefined, "150 in = 3810 mm, exactly."],
+  ["5 ft 2 in", "cm", "62 in = 157.48 cm, exactly."],
+  ["-500 F°", undefined, "-500 F° difference = -277.8 C° difference, rounded."],
 ];
 test.each(CONVERTED)("'%s' to %s", (value, to, words) => {
   const answer = ask(value, to);
@@ -38,6 +49,12 @@ const CHOOSE: [string, string | undefined, string[]][] = [
   ["4 qt", "L", ["4 US qt", "4 imp qt"]],
   ["4 L", "qt", ["US qt", "imp qt"]],
   ["35 lbs", "N·m", ["35 ft-lb", "35 in-lb"]],
+  ["3..4 qt", "L", ["3..4 US qt", "3..4 imp qt"]],
+  ["75..85 deg", "°C", ["75..85 deg F", "75..85 °C"]],
+  ["30", "mm", ["No. 30", "30 thou", "30 in", "30 mm"]],
+  ["30", "in", ["No. 30", "30 thou", "30 in", "30 mm"]],
+  ["0.5", "mm", ["0.5 in", "0.5 mm"]],
+  ["30..40", "mm", ["30..40 thou", "30..40 in", "30..40 mm"]],
 ];
 test.each(CHOOSE)("'%s' to %s has to be asked", (value, to, typed) => {
   const answer = ask(value, to);
@@ -49,7 +66,12 @@ test.each(CHOOSE)("'%s' to %s has to be asked", (value, to, typed) => {
 const REFUSED: [string, string | undefined, string][] = [
   ["35 psi", "mm", "'mm' does not measure what '35 psi' does: that is a value of pressure."],
   ["35 psi", "kPq", "'kPq' is no unit known here. Did you mean 'kPa'?"],
-  ["30", "mm", "'30' has no unit. Add one, such as 30 mm."],
+  ["30", "N·m", "'30' has no unit. Add one, such as 30 mm."],
+  ["..0.005 in", "mm", "'..0.005 in' has no lower limit. Type the one limit alone: '0.005 in'."],
+  ["0.925 in..", "mm", "'0.925 in..' has no upper limit. Type the one limit alone: '0.925 in'."],
+  ["170.. ft-lb", "N·m", "'170.. ft-lb' has no upper limit. Type the one limit alone: '170 ft-lb'."],
+  ["-500 deg F", "°C", "'-500 deg F' is below absolute zero, -459.67 deg F."],
+  ["-300 °C", undefined, "'-300 °C' is below absolute zero, -273.15 °C."],
   ["40..30 mm", "in", "'40..30 mm' begins above its end."],
   ["5 flurbs", undefined, "'flurbs' in '5 flurbs' is no unit known here."],
 ];

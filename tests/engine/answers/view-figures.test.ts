@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { answerSetting } from "../../../src/engine/answers/answer-setting.ts";
 import { readCar } from "../../../src/engine/answers/car.ts";
 import { NOT_ON_RECORD } from "../../../src/engine/answers/compare-years.ts";
 import { figuresForCar } from "../../../src/engine/answers/figures-for-car.ts";
@@ -126,4 +127,25 @@ describe("two figures for one and the same car", () => {
     expect(verdictOf(catalog, [value("a")], NONE)).toBe("no such car");
     expect(viewValues(catalog, [value(NOT_ON_RECORD)], cars)).toEqual([]);
   });
+});
+
+test("a figure that came with a part is said together with what the records say against the part", () => {
+  const knowledge = knowledgeOf(`built:
+  - { place: pump, part: HT-101, scope: line=B; my<=1959 }
+  - { place: pump, part: HT-102, scope: line=B; my>=1960 }
+stands-in:
+  - { part: HT-102, for: HT-101, verdict: must-not-be-used, why: it bursts the pipe. }
+settings:
+  - { name: pump pressure, window: 10..20, unit: bar, component: pump, scope: line=B; my<=1959 }
+  - { name: pump pressure, window: 30..40, unit: bar, component: pump, scope: line=B; my>=1960 }`);
+  const { settings, words } = answerSetting(knowledge, {
+    setting: "pump pressure",
+    car: { facts: { line: "B", my: "1958" }, fitted: ["HT-102"] },
+  });
+  const [view] = settings;
+  expect([view?.verdict, view?.figures[0]?.said, view?.movedWith]).toEqual(["in force", "30 to 40 bar", "HT-102"]);
+  expect(view?.refused).toEqual([
+    expect.stringContaining("must not be used in place of HT-101 on this car: it bursts the pipe ("),
+  ]);
+  expect(words).toContain(view?.refused[0]);
 });

@@ -22,6 +22,7 @@ export function settingView(hand: AtHand, answer: SettingAnswer, reading: Templa
     <section aria-labelledby="setting" class="answer">
       <h2 id="setting" tabindex="-1">${view.name}</h2>
       <p class="big ${answer.verdict.replaceAll(/\W+/g, "-")}"><span class="sign" aria-hidden="true">${SIGNS[answer.verdict] ?? "?"}</span> ${answer.words}</p>
+      ${view.refused.map((text) => html`<p class="box trap"><b>${text}</b></p>`)}
       ${view.component === undefined ? nothing : html`<p class="note">Set on: ${view.component}</p>`}
       ${answer.ask ? lookBox(hand, answer.ask) : nothing}
       ${view.figures.length > 0 ? html`<ul class="settings">${view.figures.map((figure) => html`<li><p class="figure">${figureView(hand, figure)}</p></li>`)}</ul>` : nothing}

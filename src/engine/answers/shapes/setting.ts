@@ -31,6 +31,7 @@ export const settingView = z.strictObject({
   figures: z.array(figureShape).describe("What is in force; all that may be, where it is open."),
   perhapsNone: z.boolean().describe("For some of the cars that this can be no record gives a figure."),
   movedWith: z.string().optional().describe("The part found on the car that brought the figure along."),
+  refused: z.array(z.string()).describe("What the records say against that part on this car, a sentence each."),
   unsaid: z.array(z.string()).describe("Parts found on the car to which no record ties a figure of this setting."),
 });
 export type SettingView = z.infer<typeof settingView>;
