@@ -1,6 +1,8 @@
 /** Which car the question is about, with what was said of it; what is not known is said on the page "this car". */
 import { html, nothing, type TemplateResult } from "lit-html";
+import { sayFact } from "../../engine/answers/look.ts";
 import { capital, stepWords } from "../car/view/words.ts";
+import { factSaid } from "./fact-said.ts";
 import type { AtHand } from "./page.ts";
 
 export function carBox(hand: AtHand): TemplateResult {
@@ -20,7 +22,7 @@ export function carBox(hand: AtHand): TemplateResult {
       }
       ${reading.refused.map(({ why }) => html`<p class="wrong">${why}</p>`)}
       ${reading.plate && reading.plate.verdict !== "read" ? html`<p class="wrong">${reading.plate.ask?.what ?? "The number on the plate was misread."}</p>` : nothing}
-      ${reading.conflict.length > 0 ? html`<p class="wrong">No such car was built: ${reading.conflict.map((fact) => fact.text).join(" and ")} do not go together.</p>` : nothing}
+      ${reading.conflict.length > 0 ? html`<p class="wrong">No such car was built: ${reading.conflict.map((fact) => factSaid(lines.space, sayFact(lines.space, fact))).join(" and ")} do not go together.</p>` : nothing}
       ${reading.lines.length > 1 ? lineButtons(hand) : nothing}
       <p class="on-screen"><a href=${hand.hrefWithCar("car/", hand.own)}>${known.length > 0 ? "Say more about this car" : "Say which car it is, or read its plate"}</a></p>
       ${known.length === 0 && hand.recent.length > 0 ? recentList(hand) : nothing}

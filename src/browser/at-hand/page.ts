@@ -80,7 +80,11 @@ export async function openPage(
   const draw = (hand: AtHand): void => {
     if (hand !== current) return;
     const { shown, spoken } = view(hand);
+    const hadFocus = place.contains(document.activeElement);
     render(html`${shown}${printedLine()}`, place);
+    // A button that was pressed may be gone; the keyboard goes on at what came of it.
+    if (hadFocus && !place.contains(document.activeElement))
+      place.querySelector<HTMLElement>("h2[tabindex]")?.focus({ preventScroll: true });
     if (status.textContent !== spoken) status.textContent = spoken;
   };
   addEventListener("popstate", update);

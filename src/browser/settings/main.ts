@@ -31,16 +31,28 @@ let worked: { readonly for: string; readonly outcome: Outcome } | undefined;
 
 await openPage(place, status, ["setting", "value", "error", "conditions"], (hand) => {
   const outcome = outcomeOf(hand);
-  if (all) all.hidden = outcome !== undefined;
+  const { setting: named } = hand.own;
+  const figures = outcome === undefined && named !== undefined ? figuresOnPage(named) : [];
+  if (all) all.hidden = outcome !== undefined || hand.reading.conflict.length > 0 || figures.length > 0;
   return {
     spoken: outcome === undefined ? (hand.reading.lines.length > 1 ? PICK_CAR : "") : spoken(outcome),
     shown: html`
+      ${figures.length > 0 ? html`<section aria-labelledby="asked" class="answer"><h2 id="asked" tabindex="-1">${named}: which figure holds depends on the car</h2><dl class="all-settings">${figures}</dl></section>` : nothing}
       ${carBox(hand)}
       ${hand.reading.lines.length > 1 ? html`<p class="box">${PICK_CAR}</p>` : nothing}
       ${hand.reading.lines.length === 1 && !hand.line ? html`<p>Loading the records of this line …</p>` : nothing}
       ${outcome === undefined ? nothing : outcomeView(hand, outcome)}`,
   };
 });
+
+/** What the page itself says of a setting, before a car is known. */
+function figuresOnPage(name: string): Node[] {
+  const term = [...(all?.querySelectorAll("dt") ?? [])].find((it) => it.textContent === name);
+  const found: Node[] = [];
+  for (let next = term?.nextElementSibling; next?.tagName === "DD"; next = next.nextElementSibling)
+    found.push(next.cloneNode(true));
+  return found;
+}
 
 function outcomeView(hand: AtHand, outcome: Outcome): TemplateResult {
   if ("wrong" in outcome)

@@ -123,7 +123,9 @@ function others(knowledge: CarKnowledge, car: KnownCar, found: SettingFound, ask
 }
 
 function whose(sameCar: boolean): string {
-  return sameCar ? "the figure of another year of this car" : "the figure of other cars";
+  return sameCar
+    ? "the figure of a car like this one, of another year or built or fitted otherwise"
+    : "the figure of other cars";
 }
 
 function readingOf(
@@ -289,6 +291,8 @@ function readError(typed: string | undefined, reading: Quantity, unit: Unit): Fr
   const read = readQuantity(typed.replace(/^\s*(±|\+\/?-)\s*/, ""), unit);
   if (read.as === "choice") throw new QuestionError(`The error '${typed}': ${read.ask}`);
   if (read.as === "refused") throw new QuestionError(`The error '${typed}': ${read.why}`);
+  if (read.high.lt(0) && !/^\s*(±|\+\/?-)/.test(typed))
+    throw new QuestionError(`The error '${typed}' is below zero; type its size, or ± before it.`);
   // An error is a difference: no zero is added.
   return read.high.mul(read.unit.size).div(unit.size).abs();
 }

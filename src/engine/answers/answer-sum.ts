@@ -6,6 +6,7 @@
 import type { SumJob } from "../records/shapes/sums.ts";
 import { nearest } from "../scope/nearest.ts";
 import { SUMS } from "../settings/sums/all.ts";
+import { readFigures } from "../settings/sums/read-figures.ts";
 import type { Sum, SumInput } from "../settings/sums/sum.ts";
 import { workOut } from "../settings/sums/work-out.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
@@ -125,17 +126,9 @@ function findJob(jobs: readonly SumJob[], typed: string | number): SumJob {
 
 function readInputs(given: SumQuestion["inputs"]): Readonly<Record<string, string>> {
   if (typeof given !== "string") return given ?? {};
-  return Object.fromEntries(
-    given
-      .split(";")
-      .filter((text) => text.trim() !== "")
-      .map((text) => {
-        const [id, value] = [text.slice(0, text.indexOf("=")).trim(), text.slice(text.indexOf("=") + 1).trim()];
-        if (!text.includes("=") || id === "")
-          throw new QuestionError(`'${text.trim()}' is no figure; write them as "teeth=20; threads=16".`);
-        return [id, value];
-      }),
-  );
+  const read = readFigures(given);
+  if (read.as === "refused") throw new QuestionError(read.why);
+  return read.figures;
 }
 
 function sumShown(sum: Sum): SumShown {

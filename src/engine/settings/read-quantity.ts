@@ -9,6 +9,7 @@ import { readNumber } from "./read-number.ts";
 import { sayNumber, sayQuantity } from "./say-quantity.ts";
 import { unitNamed } from "./unit-named.ts";
 import { UNITS, type Unit } from "./unit-table.ts";
+import { windowEnds } from "./window-ends.ts";
 
 export interface Quantity {
   readonly as: "quantity";
@@ -49,13 +50,16 @@ const BEFORE_TOP = unitNamed("deg BTDC");
  *     measure and an imperial one have the same name and no expectation tells them apart: ask.
  *   A number alone: in the unit that is expected. Where inches are, a whole number may be a drill or thousandths: ask. A fraction
  *     is of an inch, or ask. A letter alone is a drill, where a length is expected.
+ *   Feet and inches: together, in inches.
+ *   A window of limits: refused, one value is read here. A temperature below absolute zero: refused.
  *   Another dimension than the expected one, or nothing of all this: refused, with what to mend.
  */
 export function readQuantity(typed: string, expected?: Unit): ReadQuantity {
   if (typed.length > MOST_CHARACTERS) return refused(`That is longer than ${MOST_CHARACTERS} characters.`);
   const text = tidy(typed);
   if (text === "") return refused("Nothing was typed.");
-  const read = readTidy(text, expected);
+  if (windowEnds(text)) return refused(`'${text}' is a window; one value is needed here.`);
+  const read = possible(text, readTidy(text, expected));
   if (read.as !== "quantity" || !expected || read.unit.dimension === expected.dimension) return read;
   return otherDimension(text, [read.unit], expected);
 }
@@ -71,7 +75,27 @@ function readTidy(text: string, expected: Unit | undefined): ReadQuantity {
   if (bare === "") return refused("Which drill? Type it as 'No. 42', 'letter E' or '7/64 in'.");
   if (bare !== text) return readTidy(bare, INCH.dimension === expected?.dimension ? expected : INCH);
   if (/^(at )?tdc$/i.test(text)) return one(new Fraction(0), BEFORE_TOP, text);
-  return readMinutes(text) ?? readPlain(text, expected);
+  return readMinutes(text) ?? readFeetAndInches(text) ?? readPlain(text, expected);
+}
+
+/** Nothing is colder than absolute zero; of several readings only those are meant that are not. */
+function possible(text: string, read: ReadQuantity): ReadQuantity {
+  if (read.as === "quantity") return isTooCold(read) ? refused(tooCold(text, read.unit)) : read;
+  if (read.as === "refused") return read;
+  const meant = read.choices.map((choice) => ({ choice, read: readTidy(tidy(choice.typed), undefined) }));
+  const left = meant.filter((it) => it.read.as !== "quantity" || !isTooCold(it.read));
+  if (left.length === meant.length) return read;
+  return left.length > 0
+    ? { ...read, choices: left.map((it) => it.choice) }
+    : refused(`'${text}' is below absolute zero.`);
+}
+
+function isTooCold({ low, unit }: Quantity): boolean {
+  return unit.zero !== undefined && low.add(unit.zero).lt(0);
+}
+
+function tooCold(text: string, unit: Unit): string {
+  return `'${text}' is below absolute zero, ${sayQuantity((unit.zero ?? new Fraction(0)).neg(), unit)}.`;
 }
 
 /** One spelling for signs that look alike. Vulgar fractions stand apart from the whole number before them. */
@@ -102,6 +126,11 @@ function readOpening(text: string, goes: string, stays: string): ReadQuantity {
   const [low, high] = [size(goes), size(stays)];
   if ("as" in low) return low;
   if ("as" in high) return high;
+  for (const [typed, inches] of [
+    [goes, low],
+    [stays, high],
+  ] as const)
+    if (inches.lt(0)) return refused(`'${typed}' is below zero, and no gauge is.`);
   if (low.gte(high))
     return refused(
       `'${goes}' (${sayNumber(low)} in) can't go in where '${stays}' (${sayNumber(high)} in) does not. Is it the other way round?`,
@@ -124,6 +153,18 @@ function readMinutes(text: string): Quantity | undefined {
   if (degrees === undefined || minutes === undefined) return undefined;
   const size = new Fraction(degrees).add(new Fraction(minutes).div(60));
   return one(sign === "-" ? size.neg() : size, DEGREE, text);
+}
+
+/** 12'6", 5 ft 2 1/2 in. */
+function readFeetAndInches(text: string): Quantity | Refused | undefined {
+  const [, sign, feet, number = "", sort] =
+    /^(-?) ?(\d{1,5}) ?(?:'|ft\.?|feet|foot) ?-? ?(\d[\d.,/ -]*?) ?("|in\.?|ins|inch|inches)?$/i.exec(text) ?? [];
+  if (feet === undefined) return undefined;
+  const [inches, ...more] = readNumber(number);
+  if (sort === undefined || inches === undefined || more.length > 0 || inches.gte(12))
+    return refused(`'${text}' looks like feet and inches. Type them as '5 ft 2 1/2 in', with less than 12 inches.`);
+  const size = new Fraction(feet).mul(12).add(inches);
+  return one(sign === "-" ? size.neg() : size, INCH, text);
 }
 
 /** A number and a word, or one of them alone. */

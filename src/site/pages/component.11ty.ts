@@ -2,6 +2,7 @@
 import { viewComponent } from "../../engine/answers/answer-component.ts";
 import { address } from "../../engine/graph/node.ts";
 import type { Component } from "../../engine/records/catalog.ts";
+import { comparedComponents } from "../includes/bench.ts";
 import { cautionBox, copyLink, marksTables, section } from "../includes/blocks.ts";
 import { componentSettings } from "../includes/component-settings.ts";
 import { frame } from "../includes/frame.ts";
@@ -25,6 +26,7 @@ export const data = {
 export function render({ site, component: source }: Data): string {
   const page = openPage(site, address("component", source.id));
   const component = viewComponent(site.knowledge, source);
+  const isCompared = comparedComponents(site.catalog).some((it) => it.component.id === component.id);
   const sums = site.catalog.sums.filter((job) => job.component === component.id);
   const records = trapsFirst(site.knowledge.recordsByComponent.get(component.id) ?? []);
   const title = upperFirst(component.name);
@@ -55,7 +57,7 @@ ${cautionBox(undefined, component.cautions)}
 ${section("includes", "Includes", component.includes.length > 0 && html`<ul>${component.includes.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
 ${section("places", "Places on the car", component.places.length > 0 && html`<ul>${component.places.map((place) => html`<li>${place}</li>`)}</ul>`)}
 ${section("parts", "Parts", component.parts.length > 0 && html`<ul>${component.parts.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
-${section("marks", "How to tell them apart", component.marks.length > 0 && html`${marksTables(page, component.marks)}<p data-pagefind-ignore="all"><a class="button" href="${page.href("/apart/")}?component=${component.id}#${component.id}">Tell them apart, mark by mark</a></p>`)}
+${section("marks", "How to tell them apart", component.marks.length > 0 && html`${marksTables(page, component.marks)}${isCompared && html`<p data-pagefind-ignore="all"><a class="button" href="${page.href("/apart/")}?component=${component.id}#${component.id}">Tell them apart, mark by mark</a></p>`}`)}
 ${section("settings", "Settings", componentSettings(page, component.id))}
 ${section("sums", "Shop sums", sums.length > 0 && html`<ul>${sums.map(({ sum, title: job }) => html`<li><a href="${page.href("/sums/")}?sum=${sum}&job=${encodeURIComponent(job)}#${sum}">${job}</a></li>`)}</ul>`)}
 ${section("cited", "Cited by bulletins", component.citedBy.length > 0 && html`<ul>${component.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}

@@ -30,6 +30,7 @@ export const data = {
 export function render({ site, record: source }: Data): string {
   const page = openPage(site, address("record", source.id));
   const record = viewRecord(site.knowledge, source);
+  const sums = site.catalog.sums.filter((it) => it.record === record.id);
   const system = record.systems[0];
   return frame(page, {
     title: record.id,
@@ -50,6 +51,7 @@ ${section("who", "Which cars", who(page, record))}
 ${section("story", "What changed and why", renderMarkdown(record.story))}
 ${section("tell-apart", "How to tell them apart", tellApart(page, record))}
 ${section("settings", "Settings", record.settings.length > 0 && settingsTable(page, record.settings))}
+${section("sums", "Shop sums", sums.length > 0 && html`<ul data-pagefind-ignore="all">${sums.map((it) => html`<li><a href="${page.href("/sums/")}?sum=${it.sum}&job=${encodeURIComponent(it.title)}#${it.sum}">${it.title}</a></li>`)}</ul>`)}
 ${section("procedures", "How it is done", procedures(record))}
 ${section("intervals", "Intervals", intervals(record))}
 ${section("tools", "Tools", record.tools.length > 0 && html`<ul>${record.tools.map((tool) => html`<li id="${tool.anchor}"><b>${tool.tool}</b> ${tool.use} ${tool.scope ? scopeLine(tool.scope, "") : ""}</li>`)}</ul>`)}

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { Reason } from "../../../engine/answers/answer.ts";
 import type { CurrentAnswer } from "../../../engine/answers/shapes/current.ts";
 import type { MayFitAnswer } from "../../../engine/answers/shapes/may-fit.ts";
-import { factSaid } from "../../at-hand/fact-said.ts";
+import { factsLine } from "../../at-hand/facts-line.ts";
 import { lookBox } from "../../at-hand/look-box.ts";
 import type { AtHand } from "../../at-hand/page.ts";
 import { currentView } from "./current.ts";
@@ -47,25 +47,9 @@ export function answerView(hand: AtHand, { answer, current }: Answered): Templat
       ${answer.marks.length > 0 ? html`<h3>How to tell them apart</h3>${marksView(hand, answer.marks)}` : nothing}
       ${answer.otherwise.length > 0 ? html`<h3>What happens otherwise</h3><ul>${answer.otherwise.map((it) => html`<li>${it.text} ${recordLink(hand, it.record)}</li>`)}</ul>` : nothing}
       ${answer.cautions.length > 0 ? html`<aside class="box caution" aria-labelledby="caution"><h3 id="caution"><span aria-hidden="true">▲</span> Caution</h3>${answer.cautions.map((it) => html`<details><summary>${it.title}</summary><p>${it.text}</p><p class="source">Source: ${it.source}</p></details>`)}</aside>` : nothing}
-      ${factsView(hand, answer)}
+      ${factsLine(hand, answer)}
       <p class="links"><a href=${hand.href(`parts/${encodeURIComponent(part.number)}/`)}>The page of ${part.number}</a> · ${answer.because.length > 0 ? html`<a href=${hand.href(`map/${mapQuery(answer)}`)}>See the argument on the map</a> · ` : nothing}<a href=${hand.hrefWithCar("retrofits/")}>Retrofit paths for this car</a></p>
     </section>`;
-}
-
-/** What was needed of the car, and what was not. The records asked are those of its line, so the line is always needed. */
-function factsView({ lines: { space, lines }, reading }: AtHand, { facts, notNeeded }: MayFitAnswer): TemplateResult {
-  const trait = space.trait(space.role("line") as number);
-  const isLine = (fact: MayFitAnswer["facts"][number]): boolean => fact.trait === trait.id;
-  const say = (some: MayFitAnswer["facts"]): string[] => some.map((fact) => factSaid(space, fact));
-  const line = lines.find(({ id }) => id === reading.lines[0]);
-  const ofLine = [...facts, ...notNeeded].filter(isLine);
-  const needed = [
-    ...(ofLine.length > 0 ? say(ofLine) : [`${trait.label}: ${line?.name ?? ""}`]),
-    ...say(facts.filter((fact) => !isLine(fact))),
-  ];
-  const others = say(notNeeded.filter((fact) => !isLine(fact)));
-  return html`<p class="note">It rests on: ${needed.join("; ")}.
-    ${others.length > 0 ? html`Not needed: ${others.join("; ")}.` : nothing}</p>`;
 }
 
 /** The map with the argument lit up: the parts and records of the answer. */

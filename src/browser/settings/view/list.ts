@@ -1,5 +1,7 @@
 /** Every setting on record for the car, by system, with a field that narrows the list. */
 import { html, nothing, type TemplateResult } from "lit-html";
+import { findSettings } from "../../../engine/answers/find-settings.ts";
+import { QuestionError } from "../../../engine/answers/question-error.ts";
 import type { SettingAnswer, SettingView } from "../../../engine/answers/shapes/setting.ts";
 import type { AtHand } from "../../at-hand/page.ts";
 import { figureView, settingHref } from "./figure.ts";
@@ -7,11 +9,11 @@ import { figureView, settingHref } from "./figure.ts";
 let wanted = "";
 
 export function listView(hand: AtHand, answer: SettingAnswer): TemplateResult {
-  const shown = answer.settings.filter((it) => matches(it, wanted));
+  const shown = narrowed(hand, answer.settings);
   const groups = bySystem(hand, shown);
   return html`
     <section aria-labelledby="in-force" class="answer">
-      <h2 id="in-force" tabindex="-1">Settings of this car: ${answer.settings.length}</h2>
+      <h2 id="in-force" tabindex="-1">Settings of this car: ${shown.length < answer.settings.length ? `${shown.length} of ` : ""}${answer.settings.length}</h2>
       <p class="on-screen"><label for="narrow">Only those with these words</label>
         <span class="row"><input id="narrow" type="text" autocomplete="off" .value=${wanted} @input=${(
           event: Event,
@@ -19,7 +21,7 @@ export function listView(hand: AtHand, answer: SettingAnswer): TemplateResult {
           wanted = (event.target as HTMLInputElement).value;
           hand.draw();
         }}></span></p>
-      ${shown.length === 0 ? html`<p class="none">No setting on record for this car has these words. A figure that no record gives is not on record.</p>` : nothing}
+      ${shown.length === 0 ? html`<p class="none">No setting of this car is called so.</p>` : nothing}
       ${groups.map(
         ({ name, items }) =>
           html`<h3>${name}</h3><ul class="settings">${items.map((it) => html`<li>${itemView(hand, it)}</li>`)}</ul>`,
@@ -38,12 +40,17 @@ function itemView(hand: AtHand, it: SettingView): TemplateResult {
     ${it.movedWith === undefined ? nothing : html`<p class="note">It came to the car with ${it.movedWith}.</p>`}`;
 }
 
-function matches(it: SettingView, words: string): boolean {
-  const text = `${it.name} ${it.component ?? ""}`.toLowerCase();
-  return words
-    .toLowerCase()
-    .split(/\s+/)
-    .every((word) => text.includes(word));
+/** Those that the words mean, by their names or by what people call the things they are set on. */
+function narrowed(hand: AtHand, settings: readonly SettingView[]): readonly SettingView[] {
+  const catalog = hand.line?.knowledge.catalog;
+  if (wanted.trim() === "" || !catalog) return settings;
+  try {
+    const meant = new Set(findSettings(catalog, wanted).map((it) => it.name));
+    return settings.filter((it) => meant.has(it.name));
+  } catch (problem) {
+    if (!(problem instanceof QuestionError)) throw problem;
+    return [];
+  }
 }
 
 function bySystem(hand: AtHand, settings: readonly SettingView[]): { name: string; items: SettingView[] }[] {

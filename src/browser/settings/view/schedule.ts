@@ -30,7 +30,7 @@ export function scheduleView(hand: AtHand, answer: ScheduleAnswer): TemplateResu
           (
             item,
           ) => html`<tr><th scope="row">${item.name}${against === undefined || item.change === "not compared" ? nothing : html`<br><span class="tag">${CHANGES[item.change]}</span>`}</th>
-            <td>${duesView(hand, item, item.due)}${item.ask ? html`<details class="on-screen"><summary>What to look at<span class="hidden">: ${item.name}</span></summary>${lookBox(hand, item.ask)}</details>` : nothing}</td>${against === undefined ? nothing : html`<td>${duesView(hand, item, item.before)}</td>`}</tr>`,
+            <td data-year="On this car">${duesView(hand, item, item.due)}${item.ask ? html`<details class="on-screen"><summary>What to look at<span class="hidden">: ${item.name}</span></summary>${lookBox(hand, item.ask)}</details>` : nothing}</td>${against === undefined ? nothing : html`<td data-year=${`${against}, cars like it`}>${duesView(hand, item, item.before)}</td>`}</tr>`,
         )}</tbody></table></div>
         <p class="note">Whichever comes first, counted from the last time it was done. A part with an interval of its own brings it to the car.</p>`
           : nothing

@@ -1,7 +1,7 @@
 /** One setting: the figure in force, what to look at, its history, and what the records say beside it. */
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { SettingAnswer } from "../../../engine/answers/shapes/setting.ts";
-import { factSaid } from "../../at-hand/fact-said.ts";
+import { factsLine } from "../../at-hand/facts-line.ts";
 import { lookBox } from "../../at-hand/look-box.ts";
 import type { AtHand } from "../../at-hand/page.ts";
 import { reasonView, recordLink } from "../../fit/view/reason.ts";
@@ -31,8 +31,7 @@ export function settingView(hand: AtHand, answer: SettingAnswer, reading: Templa
       ${historyView(hand, answer)}
       ${answer.withIt.map((it) => besideView(hand, it))}
       ${answer.cautions.length > 0 ? html`<aside class="box caution" aria-labelledby="caution"><h3 id="caution"><span aria-hidden="true">▲</span> Caution</h3>${answer.cautions.map((it) => html`<details><summary>${it.title}</summary><p>${it.text}</p><p class="source">Source: ${it.source}</p></details>`)}</aside>` : nothing}
-      <p class="note">It rests on: ${answer.facts.map((fact) => factSaid(hand.lines.space, fact)).join("; ") || "nothing but the line"}.
-        ${answer.notNeeded.length > 0 ? html`Not needed: ${answer.notNeeded.map((fact) => factSaid(hand.lines.space, fact)).join("; ")}.` : nothing}</p>
+      ${factsLine(hand, answer)}
       <p class="on-screen"><a href=${hand.hrefWithCar("settings/")}>All settings of this car</a></p>
     </section>`;
 }

@@ -7,6 +7,9 @@ import { CC_IN_A_CUBIC_INCH } from "./displacement.ts";
 import { num } from "./num.ts";
 import type { Sum } from "./sum.ts";
 
+/** More than any engine has, one that fires by compression included. */
+const MOST = 25;
+
 export const compressionRatio: Sum = {
   id: "compression-ratio",
   name: "Compression ratio",
@@ -112,6 +115,10 @@ export const compressionRatio: Sum = {
     newGasket,
     ...given
   }) => {
+    if (bore !== undefined && gasketBore < bore)
+      return {
+        impossible: `The gasket's bore (${num(gasketBore)} in) is smaller than the cylinder's (${num(bore)} in): it would reach into the cylinder.`,
+      };
     const disc = (width: number, height: number): number => (Math.PI / 4) * width * width * height * CC_IN_A_CUBIC_INCH;
     const swept = given.swept ?? disc(bore ?? 0, stroke);
     const steps: string[] = given.swept === undefined ? [`V = ${num(swept)} cc`] : [];
@@ -130,9 +137,18 @@ export const compressionRatio: Sum = {
     };
     const now = ratioWith(chamber, gasket);
     if (now.clearance <= swept * 1e-9) return none;
+    if (now.ratio > MOST) return tooHigh(now.ratio, given.swept !== undefined);
     if (newChamber === undefined && newGasket === undefined) return { results: { ...now }, steps };
     const other = ratioWith(newChamber ?? chamber, newGasket ?? gasket);
     if (other.clearance <= swept * 1e-9) return none;
+    if (other.ratio > MOST) return tooHigh(other.ratio, false);
     return { results: { ...now, newClearance: other.clearance, newRatio: other.ratio }, steps };
   },
 };
+
+function tooHigh(ratio: number, isSweptTyped: boolean): { impossible: string } {
+  const why = isSweptTyped
+    ? "Is the swept volume that of the whole engine? That of one cylinder is needed."
+    : "Was one of the figures measured in another unit?";
+  return { impossible: `That is ${num(ratio)} to one, and no engine has more than ${MOST}. ${why}` };
+}

@@ -9,9 +9,13 @@ import { num } from "./num.ts";
 import type { Solved, Sum } from "./sum.ts";
 
 const PLAY = { steps: { in: 0.001, mm: 0.01 }, digits: 1, words: "to 0.001 in or 0.01 mm" } as const;
+const DOWN = { ...PLAY, side: "down", words: "down to 0.001 in or 0.01 mm" } as const;
+const UP = { ...PLAY, side: "up", words: "up to 0.001 in or 0.01 mm" } as const;
+/** Whoever keeps to the rounded limits gets a play that is wanted. */
+const SHIM = { unit: "in", unitOf: ["play", "groove"], between: ["shimLeast", "shimMost"] } as const;
 const size = { unit: "in", window: true, above: 0, atMost: 200 } as const;
 /** Sizes are added as people write them: 0.1 + 0.2 is 0.3. */
-const clean = (value: number): number => Number(value.toFixed(9)) + 0;
+const clean = (value: number): number => Number(value.toFixed(12)) + 0;
 
 export const endPlay: Sum = {
   id: "end-play",
@@ -40,7 +44,8 @@ export const endPlay: Sum = {
       whole: true,
       atLeast: 0,
       atMost: 100,
-      default: "0",
+      optional: true,
+      help: "Needed with the thickness of one.",
     },
     { id: "washer", label: "thickness of one washer", letter: "w", ...size, optional: true },
     { id: "was", label: "thickness of the piece that comes out", letter: "a", ...size, optional: true },
@@ -70,29 +75,23 @@ export const endPlay: Sum = {
   ways: [{ what: "the play now", ways: [["play"], ["groove", "part"]] }],
   goesWith: [
     { given: ["was", "becomes"], needs: ["was", "becomes"] },
-    { given: ["washer"], needs: ["groove", "part"] },
+    { given: ["washer"], needs: ["groove", "part", "washers"] },
   ],
   results: [
-    { id: "least", label: "smallest play", unit: "in", unitOf: ["play", "groove"], round: PLAY },
-    { id: "most", label: "largest play", unit: "in", unitOf: ["play", "groove"], round: PLAY },
+    { id: "least", label: "smallest play", unit: "in", unitOf: ["play", "groove"], round: DOWN },
+    { id: "most", label: "largest play", unit: "in", unitOf: ["play", "groove"], round: UP },
     {
       id: "newLeast",
       label: "smallest play with the other piece",
       unit: "in",
       unitOf: ["play", "groove"],
-      round: PLAY,
+      round: DOWN,
     },
-    { id: "newMost", label: "largest play with the other piece", unit: "in", unitOf: ["play", "groove"], round: PLAY },
+    { id: "newMost", label: "largest play with the other piece", unit: "in", unitOf: ["play", "groove"], round: UP },
     { id: "says", label: "so", unit: "", round: { digits: 1, words: "" } },
-    { id: "shimLeast", label: "add at least (below 0: take out)", unit: "in", unitOf: ["play", "groove"], round: PLAY },
-    { id: "shimMost", label: "add at most (below 0: take out)", unit: "in", unitOf: ["play", "groove"], round: PLAY },
-    {
-      id: "shimMiddle",
-      label: "best, for the middle of the window",
-      unit: "in",
-      unitOf: ["play", "groove"],
-      round: PLAY,
-    },
+    { id: "shimLeast", label: "add at least (below 0: take out)", ...SHIM, round: UP },
+    { id: "shimMost", label: "add at most (below 0: take out)", ...SHIM, round: DOWN },
+    { id: "shimMiddle", label: "best, for the middle of the window", ...SHIM, round: PLAY },
   ],
   formula:
     "play = G - P - m x w;   new play = play - j x (b - a);   shim between (largest play - largest wanted) and (smallest play - smallest wanted)",
@@ -113,6 +112,8 @@ export const endPlay: Sum = {
     const get = (id: string): number => values[id] ?? 0;
     if (washers > 0 && playLow === undefined && values.washerLow === undefined)
       return { impossible: "There are washers, but their thickness is not given." };
+    if (washers === 0 && values.washerLow !== undefined)
+      return { impossible: "The thickness of a washer is given, but the number of washers is 0." };
     const least = clean(playLow ?? get("grooveLow") - get("partHigh") - washers * get("washerHigh"));
     const most = clean(playHigh ?? get("grooveHigh") - get("partLow") - washers * get("washerLow"));
     const results: Record<string, number> = { least, most };

@@ -2,8 +2,9 @@
 import { nearest } from "../../scope/nearest.ts";
 import { convertTo } from "../convert.ts";
 import { findUnits } from "../find-unit.ts";
-import { readQuantity } from "../read-quantity.ts";
+import { type Choice as Asked, readQuantity } from "../read-quantity.ts";
 import type { Unit } from "../unit-table.ts";
+import { windowEnds } from "../window-ends.ts";
 import { num } from "./num.ts";
 import type { SumInput, Values } from "./sum.ts";
 
@@ -38,11 +39,13 @@ export function readInput(input: SumInput, typed: string): ReadInput {
   const text = typed.trim();
   if (text.length > MOST_CHARACTERS) return refused(`it is longer than ${MOST_CHARACTERS} characters`);
   if (input.choices) return readChoice(input, input.choices, text);
-  const window = input.window ? /^(.*?)\s*(?:\.\.|…|\bto\b)\s*(.*)$/.exec(text) : null;
-  const [from, to] = window ? withOneUnit(window[1] as string, window[2] as string) : [text, text];
+  const ends = input.window ? windowEnds(text) : undefined;
+  if (ends && (ends.from === "" || ends.to === ""))
+    return refused(`'${text}' has one limit only; two are needed, such as 0.002..0.006 ${input.unit}`);
+  const [from, to] = ends ? withOneUnit(ends.from, ends.to) : [text, text];
   const [low, high] = [readOne(input, from), readOne(input, to)];
-  if (low.as === "refused") return low;
-  if (high.as === "refused") return high;
+  if (high.as === "refused") return ends ? wholeWindow(input, high, (typed) => `${ends.from}..${typed}`) : high;
+  if (low.as === "refused") return ends ? wholeWindow(input, low, (typed) => `${typed}..${ends.to}`) : low;
   if (low.value > high.value) return refused(`'${text}' begins above its end`);
   const unit = high.unit === undefined ? {} : { unit: high.unit };
   const values = input.window
@@ -53,6 +56,15 @@ export function readInput(input: SumInput, typed: string): ReadInput {
 
 function refused(why: string, choices?: readonly Choice[]): Refused {
   return choices ? { as: "refused", why, choices } : { as: "refused", why };
+}
+
+/** What may be meant by one limit, as the whole window: choosing must not lose the other limit. */
+function wholeWindow(input: SumInput, asked: Refused, whole: (typed: string) => string): Refused {
+  const choices = (asked.choices ?? [])
+    .map(({ typed }) => whole(typed))
+    .filter((typed) => readInput(input, typed).as === "values")
+    .map((typed) => ({ words: typed, typed }));
+  return choices.length > 0 ? refused(asked.why, choices) : refused(asked.why);
 }
 
 function readChoice(input: SumInput, choices: readonly string[], text: string): ReadInput {
@@ -102,13 +114,26 @@ function readLength(input: SumInput, text: string): One | Refused {
   const expected = unitCalled(input.unit);
   // Nothing is nothing in every unit, and no drill.
   if (/^-?0+(\.0*)?$/.test(text)) return { as: "value", value: 0, unit: expected };
-  const typed = input.drill && /^\d{1,2}$/.test(text) ? `No. ${text} drill` : text;
-  const read = readQuantity(typed, expected);
+  // The field says its unit, so a bare number is in that; where a drill is asked for it is a drill's.
+  const isBare = /^\d+$/.test(text);
+  const typed = isBare ? (input.drill ? `No. ${text} drill` : `${text} ${input.unit}`) : text;
+  const read = askedOf(typed, expected) ?? readQuantity(typed, expected);
   if (read.as === "refused") return refused(read.why.replace(/\.$/, ""));
   if (read.as === "choice") return refused(read.ask.replace(/[.:]$/, ""), read.choices);
   if (read.openLow || read.openHigh || !read.low.equals(read.high))
     return refused(`'${text}' is a window; one value is needed here`);
   return { as: "value", value: convertTo(read.low, read.unit, expected).valueOf(), unit: read.unit };
+}
+
+/** A word that means several units of the right dimension: a sum is not a place to guess by the unit that it counts in. */
+function askedOf(typed: string, expected: Unit): Asked | undefined {
+  const read = readQuantity(typed);
+  if (read.as !== "choice") return undefined;
+  const choices = read.choices.filter((choice) => {
+    const meant = readQuantity(choice.typed);
+    return meant.as === "quantity" && meant.unit.dimension === expected.dimension;
+  });
+  return choices.length > 1 ? { ...read, choices } : undefined;
 }
 
 /** The unit of an id, which is the first of its spellings. */

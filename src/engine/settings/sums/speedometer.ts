@@ -146,6 +146,14 @@ export const speedometer: Sum = {
     source: "made up from the formula: 63360 / (pi x 26) = 775.7; 8 x 3.5 x 775.7 / 1000 = 21.72",
   },
   solve: ({ driveTeeth = 0, ringTeeth = 0, pinionTeeth = 1, radius, diameter = 0, fitted, cable = 0, ...given }) => {
+    if (given.ratio === undefined && ringTeeth < pinionTeeth)
+      return {
+        impossible: `The ring gear (${num(ringTeeth)} teeth) has fewer teeth than the axle pinion (${num(pinionTeeth)}): the other way round?`,
+      };
+    if (given.ratio !== undefined && given.ratio < 1)
+      return {
+        impossible: `An axle ratio of ${num(given.ratio)} is below one, which no axle has: the pinion would have more teeth than the ring gear.`,
+      };
     const ratio = given.ratio ?? ringTeeth / pinionTeeth;
     const turns = given.turns ?? INCHES_IN_A_MILE / (Math.PI * (radius === undefined ? diameter : 2 * radius));
     const steps: string[] = [];

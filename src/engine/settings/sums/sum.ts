@@ -34,15 +34,18 @@ export interface SumResult {
   /** It is shown in the unit in which the first of these inputs that is given was typed. */
   readonly unitOf?: readonly string[];
   readonly round: Rounding;
+  /** It is one of the limits of these results, or lies between them: all are rounded finer until the first is not above the second. */
+  readonly between?: readonly [low: string, high: string];
 }
 
 /**
  * How a result is rounded for show. `steps`: by unit, to whole steps, but never to fewer than `digits` significant digits. In a
- * unit without a step: to `digits`, at least three.
+ * unit without a step: to `digits`, at least three. `side`: always that way, where the nearest would lie on the wrong side.
  */
 export interface Rounding {
   readonly steps?: Readonly<Record<string, number>>;
   readonly digits: number;
+  readonly side?: "up" | "down";
   readonly words: string;
 }
 

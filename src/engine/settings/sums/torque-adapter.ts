@@ -78,9 +78,10 @@ export const torqueAdapter: Sum = {
     // At 90 degrees the cosine is zero; the computer's is not quite.
     const cosine = angle === 90 ? 0 : Math.cos((angle * Math.PI) / 180);
     const reach = wrench + adapter * cosine;
-    if (reach <= wrench * 1e-9)
+    // The nearer to nothing, the more a small error of either length changes the torque.
+    if (reach < wrench * 0.1)
       return {
-        impossible: `The adapter points back ${num(-adapter * cosine)} in over a wrench of ${num(wrench)} in, so that nothing is left of its length.`,
+        impossible: `The adapter points back ${num(-adapter * cosine)} in over a wrench of ${num(wrench)} in, so that less than a tenth of its length is left: no setting can be trusted.`,
       };
     const cos = angle === 0 ? "" : angle === 180 ? " x -1" : ` x cos ${num(angle)}°`;
     const length = `${num(wrench)} + ${num(adapter)}${cos}`;

@@ -58,7 +58,7 @@ export function workOut(sum: Sum, typed: Readonly<Record<string, string>>): Work
       wrong.push({
         input: input.id,
         label: input.label,
-        why: `${input.label}: ${read.why}.`,
+        why: `${input.label}: ${read.why}${/[.?!]$/.test(read.why) ? "" : "."}`,
         ...(read.choices && { choices: read.choices }),
       });
     else {
@@ -95,12 +95,30 @@ function givenTwice(sum: Sum, given: ReadonlyMap<string, string>): Wrong[] {
     .filter((it) => !it.several)
     .flatMap(({ what, ways }) => {
       const whole = ways.filter((way) => way.every((id) => given.has(id)));
-      const [, second] = whole;
-      if (second === undefined) return [];
+      const [first, second] = whole;
+      if (second === undefined) return first ? partOfAnother(sum, what, first, ways, given) : [];
       const names = whole.map((way) => inWords(sum, way));
       const why = `${capital(what)} is given more than once: ${names.join("; ")}. Leave all but one out.`;
       return [{ input: second[0] as string, label: labelOf(sum, second[0] as string), why }];
     });
+}
+
+/** A stroke beside the swept volume would be left out of the sum, unsaid. */
+function partOfAnother(
+  sum: Sum,
+  what: string,
+  whole: readonly string[],
+  ways: readonly (readonly string[])[],
+  given: ReadonlyMap<string, string>,
+): Wrong[] {
+  const isIdle = (id: string): boolean =>
+    given.has(id) && !whole.includes(id) && !sum.inputs.find((input) => input.id === id)?.optional;
+  const [idle] = ways.flat().filter(isIdle);
+  if (idle === undefined) return [];
+  const label = labelOf(sum, idle);
+  const others = ways.filter((way) => way.includes(idle)).map((way) => inWords(sum, way));
+  const why = `${capital(what)} is given by ${inWords(sum, whole)}, so '${label}' has no use. Give ${[inWords(sum, whole), ...others].join(", or ")}.`;
+  return [{ input: idle, label, why }];
 }
 
 function missingOf(sum: Sum, given: ReadonlyMap<string, string>): Missing[] {
@@ -157,6 +175,16 @@ function readOut(sum: Sum, { results: solved }: Solved, shown: readonly ShownRes
 }
 
 function shownResults(sum: Sum, { results, words }: Solved, units: ReadonlyMap<string, Unit>): ShownResult[] {
+  const shownWith = (result: SumResult, finer: number): string => {
+    const typed = inTypedUnit(result, results[result.id] ?? 0, units);
+    return show(typed.value, typed.unit, result.round, finer);
+  };
+  const finerFor = ({ between }: SumResult): number => {
+    const [low, high] = (between ?? []).map((id) => sum.results.find((it) => it.id === id));
+    if (!low || !high) return 0;
+    const open = [0, 1, 2, 3, 4, 5, 6].find((finer) => Number(shownWith(low, finer)) <= Number(shownWith(high, finer)));
+    return open ?? 6;
+  };
   return sum.results.flatMap((result): ShownResult[] => {
     const { id, label, round } = result;
     const said = words?.[id];
@@ -164,7 +192,7 @@ function shownResults(sum: Sum, { results, words }: Solved, units: ReadonlyMap<s
     const value = results[id];
     if (value === undefined) return [];
     const { value: inUnit, unit } = inTypedUnit(result, value, units);
-    return [{ id, label, value: inUnit, unit, shown: show(inUnit, unit, round), rounded: round.words }];
+    return [{ id, label, value: inUnit, unit, shown: shownWith(result, finerFor(result)), rounded: round.words }];
   });
 }
 

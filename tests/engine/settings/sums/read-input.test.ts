@@ -57,6 +57,9 @@ const REFUSED: [SumInput, string, RegExp][] = [
   [length, "200 in", /at most 100 in/],
   [length, "20 psi", /pressure/],
   [window, "0.188..0.186 in", /begins above its end/],
+  [window, "..0.188 in", /has one limit only; two are needed/],
+  [window, "0.186 in..", /has one limit only; two are needed/],
+  [length, "0.186 in..", /is a window; one value is needed here/],
   [choice, "one wey", /did you mean 'one way'/],
 ];
 test.each(REFUSED.map(([input, typed, said]) => ({ input, typed, said })))(
@@ -68,8 +71,17 @@ test.each(REFUSED.map(([input, typed, said]) => ({ input, typed, said })))(
 );
 
 test("an ambiguous length comes back with what may be meant", () => {
-  const read = readInput(length, "30");
+  const read = readInput(length, "30 mils");
   expect(read.as === "refused" && (read.choices?.length ?? 0) > 1).toBe(true);
+});
+
+test("a bare number is in the unit that the field says", () => {
+  expect(readInput(length, "30")).toMatchObject({ as: "values", values: [30] });
+});
+
+test("one limit that has to be asked about is asked about with the other", () => {
+  const read = readInput(window, "1..5 mils");
+  expect(read.as === "refused" && read.choices?.map((it) => it.typed)).toEqual(["1..5 thou", "1..5 mm"]);
 });
 
 test("a unit is found by its id, and a unit that is none is a mistake in the house", () => {

@@ -24,8 +24,21 @@ const CASES: [number, string, Rounding, string][] = [
   [33.33333, "rpm", four, "33.33"],
   [123456, "rpm", four, "123456"],
   [-0, "", four, "0"],
+  // To one side, the computer's dust left out.
+  [0.0152, "in", { ...play, side: "up" }, "0.016"],
+  [0.0158, "in", { ...play, side: "down" }, "0.015"],
+  [-0.0152, "in", { ...play, side: "up" }, "-0.015"],
+  [-0.0152, "in", { ...play, side: "down" }, "-0.016"],
+  [0.1 + 0.2, "in", { ...play, side: "up" }, "0.300"],
+  [0.3 - 0.1, "in", { ...play, side: "down" }, "0.200"],
+  [1.23412, "rpm", { ...four, side: "up" }, "1.235"],
 ];
 
 test.each(CASES)("%s %s", (value, unit, rounding, shown) => {
   expect(show(value, unit, rounding)).toBe(shown);
+});
+
+test("finer by one place", () => {
+  expect(show(0.00321, "in", play, 1)).toBe("0.0032");
+  expect(show(33.33333, "rpm", four, 1)).toBe("33.333");
 });

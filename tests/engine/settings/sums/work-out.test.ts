@@ -133,6 +133,19 @@ const WORKED: [id: SumId, typed: string, shown: Typed][] = [
     "play=0.001..0.020 in; wanted=0.004..0.012 in",
     { says: "no one thickness of shim is right for every play between these limits: measure this one" },
   ],
+  // Rounded so that whoever keeps to it gets what is wanted.
+  [
+    "end-play",
+    "play=0.0152 in; wanted=0.0041..0.0118 in",
+    { least: "0.015 in", most: "0.016 in", shimLeast: "0.004 in", shimMost: "0.011 in" },
+  ],
+  [
+    "end-play",
+    "play=0.0032..0.0038 in; wanted=0.0008..0.0016 in",
+    { shimLeast: "0.0022 in", shimMost: "0.0024 in", shimMiddle: "0.0023 in" },
+  ],
+  ["end-play", "play=0.0032 in; wanted=0.0048..0.0072 in", { shimLeast: "-0.004 in", shimMost: "-0.002 in" }],
+  ["end-play", "play=0.002 in; washers=0", { least: "0.002 in" }],
   ["end-play", "play=-0.001..0.002 in", { says: "it may bind" }],
   [
     "dwell-angle",
@@ -208,7 +221,18 @@ const STOPPED: [id: SumId, typed: string, said: RegExp][] = [
     "torque=35 psi; wrench=10 in; adapter=2 in",
     /^refused: torque wanted at the fastener: .*pressure/,
   ],
-  ["torque-adapter", "torque=50 ft-lb; wrench=30; adapter=2 in", /^refused: length of the wrench/],
+  ["torque-adapter", "torque=50 ft-lb; wrench=300 mil; adapter=2 in", /^refused: length of the wrench/],
+  // One mark ends a sentence.
+  [
+    "torque-adapter",
+    "torque=35 lb; wrench=10 in; adapter=2 in",
+    /^refused: torque wanted at the fastener: '35 lb' can be read in more than one way\. Which is meant\?$/,
+  ],
+  [
+    "torque-adapter",
+    "torque=50 ft-lb; wrench=10 in; adapter=9.1 in; angle=180",
+    /^impossible: The adapter points back .*less than a tenth/,
+  ],
   ["pulley", "engine=1250; driven=2.6 in", /^missing: what is compared with the driven pulley/],
   ["pulley", "engine=0; driven=2.6 in; crank=6.5 in", /^refused: .*above 0 rpm/],
   ["pulley", "engine=1250; driven=0 in; crank=6.5 in", /^refused: .*above 0 in/],
@@ -219,7 +243,18 @@ const STOPPED: [id: SumId, typed: string, said: RegExp][] = [
   ],
   ["speedometer", "driveTeeth=8; ratio=3.08; turns=760; radius=13 in", /^refused: The tyre is given more than once/],
   ["speedometer", "driveTeeth=8; ringTeeth=41; turns=760", /^missing: the axle ratio/],
-  ["speedometer", "driveTeeth=1; ratio=0.1; turns=100", /^impossible: .*less than one/],
+  ["speedometer", "driveTeeth=1; ratio=1; turns=100", /^impossible: .*less than one/],
+  ["speedometer", "driveTeeth=8; ratio=0.1; turns=760", /^impossible: An axle ratio of 0\.1 is below one/],
+  [
+    "speedometer",
+    "driveTeeth=8; ringTeeth=12; pinionTeeth=41; turns=760",
+    /^impossible: The ring gear \(12 teeth\) has fewer teeth than the axle pinion \(41\)/,
+  ],
+  [
+    "speedometer",
+    "driveTeeth=8; ratio=3.08; pinionTeeth=12; turns=760",
+    /^refused: The axle ratio is given by axle ratio, so 'teeth of the axle pinion' has no use/,
+  ],
   ["brake-hydraulics", "master=1 in", /^missing: two things to compare/],
   ["brake-hydraulics", "force=100 lbf; master=1 in; wheel=1 in", /^missing: lever of the pedal/],
   ["brake-hydraulics", "wheel=1 in; newWheel=-1 in", /^refused: .*above 0 in/],
@@ -235,6 +270,27 @@ const STOPPED: [id: SumId, typed: string, said: RegExp][] = [
     "swept=600 cc; bore=4 in; stroke=3 in; chamber=60 cc; gasketBore=4 in; gasket=0 in",
     /^refused: The swept volume is given more than once/,
   ],
+  [
+    "compression-ratio",
+    "swept=600 cc; stroke=3 in; chamber=60 cc; gasketBore=4 in; gasket=0 in",
+    /^refused: The swept volume is given by swept volume of one cylinder, so 'stroke' has no use\. Give swept volume of one cylinder, or bore .* and stroke\.$/,
+  ],
+  [
+    "compression-ratio",
+    "bore=4 in; stroke=3 in; chamber=60 cc; gasketBore=3.9 in; gasket=0 in",
+    /^impossible: The gasket's bore \(3\.9 in\) is smaller than the cylinder's \(4 in\)/,
+  ],
+  [
+    "compression-ratio",
+    "swept=4800 cc; chamber=60 cc; gasketBore=4 in; gasket=0 in",
+    /^impossible: That is 81 to one, .* whole engine\?/,
+  ],
+  [
+    "compression-ratio",
+    "swept=600 cc; chamber=60 cc; gasketBore=4 in; gasket=0 in; newChamber=6 cc",
+    /^impossible: That is 101 to one, .*another unit\?$/,
+  ],
+  ["gauge-drill", "goes=-0.05 in; stays=0.06 in", /^refused: .*above 0 in/],
   ["gauge-drill", "goes=51; stays=55", /^impossible: The drill that goes \(0\.067 in\) is not smaller/],
   ["gauge-drill", "low=0.0521 in; high=0.0522 in", /^impossible: No two of these drills/],
   ["gauge-drill", "low=0.06 in; high=0.05 in", /^impossible: The lower limit/],
@@ -246,6 +302,9 @@ const STOPPED: [id: SumId, typed: string, said: RegExp][] = [
     "groove=1 in; part=0.9 in; washers=2",
     /^impossible: There are washers, but their thickness is not given/,
   ],
+  ["end-play", "groove=1 in; part=0.9 in; washer=0.03 in", /^missing: number of washers$/],
+  ["end-play", "groove=1 in; part=0.9 in; washer=0.03 in; washers=0", /^impossible: .*the number of washers is 0/],
+  ["end-play", "play=0.002 in; groove=1 in", /^refused: The play now is given by .*, so 'width of the groove or case'/],
   ["end-play", "play=0.002 in; was=0.18 in", /^missing: thickness of the piece that goes in$/],
   ["end-play", "groove=-1 in; part=0.9 in", /^refused: .*above 0 in/],
   ["dwell-angle", "cylinders=8; dwell=45 deg", /^impossible: With 8 cylinders each has 45 degrees/],
@@ -265,6 +324,11 @@ describe("the worked example of", () => {
     expect(sum.example.source).not.toBe("");
     expect(sum.id).toBe(id);
   });
+});
+
+test("a torque in pounds is asked about with both that it may be", () => {
+  const out = workOut(SUMS["torque-adapter"], { torque: "35 lb", wrench: "10 in", adapter: "2 in" });
+  expect(out.as === "refused" && out.wrong[0]?.choices?.map((it) => it.typed)).toEqual(["35 ft-lb", "35 in-lb"]);
 });
 
 test("the steps count in the units of the sum, from what was typed and back to it", () => {
