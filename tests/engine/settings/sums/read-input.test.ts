@@ -76,7 +76,7 @@ test("an ambiguous length comes back with what may be meant", () => {
 });
 
 test("a bare number is in the unit that the field says", () => {
-  expect(readInput(length, "30")).toMatchObject({ as: "values", values: [30] });
+  expect(readInput(length, "30")).toMatchObject({ as: "values", values: { l: 30 } });
 });
 
 test("one limit that has to be asked about is asked about with the other", () => {
