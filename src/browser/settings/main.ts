@@ -62,7 +62,7 @@ function outcomeView(hand: AtHand, outcome: Outcome): TemplateResult {
   if (hand.own.setting === undefined)
     return html`${listView(hand, setting)}${schedule ? scheduleView(hand, schedule) : nothing}`;
   if (setting.verdict === "choose") return chooseView(hand, setting);
-  return html`${settingView(hand, setting, html`${reading ? readingView(hand, reading) : nothing}${readingBox(hand, setting)}`)}`;
+  return html`${settingView(hand, setting, html`${reading ? readingView(hand, reading) : nothing}${setting.verdict === "no such setting" ? nothing : readingBox(hand, setting)}`)}`;
 }
 
 function spoken(outcome: Outcome): string {

@@ -27,7 +27,7 @@ export function settingView(hand: AtHand, answer: SettingAnswer, reading: Templa
       ${answer.ask ? lookBox(hand, answer.ask) : nothing}
       ${view.figures.length > 0 ? html`<ul class="settings">${view.figures.map((figure) => html`<li><p class="figure">${figureView(hand, figure)}</p></li>`)}</ul>` : nothing}
       ${answer.verdict === "no such setting" ? html`<h3>What the records give to other cars</h3><ul>${answer.because.map((it) => html`<li>${reasonView(hand, it)}</li>`)}</ul>` : nothing}
-      ${answer.verdict === "no such setting" ? nothing : reading}
+      ${reading}
       ${historyView(hand, answer)}
       ${answer.withIt.map((it) => besideView(hand, it))}
       ${answer.cautions.length > 0 ? html`<aside class="box caution" aria-labelledby="caution"><h3 id="caution"><span aria-hidden="true">▲</span> Caution</h3>${answer.cautions.map((it) => html`<details><summary>${it.title}</summary><p>${it.text}</p><p class="source">Source: ${it.source}</p></details>`)}</aside>` : nothing}
