@@ -275,7 +275,7 @@ function sayJudged(
   const against = each.length === 1 ? figure.said : "every figure that may be in force";
   switch (verdict) {
     case "within":
-      return `${read} is within ${against}${each.length === 1 && far && limit ? `, ${far} from the ${limit} limit` : ""}.`;
+      return `${read} is within the limits, ${against}${each.length === 1 && far && limit ? `, ${far} from the ${limit} limit` : ""}.`;
     case "too near the limit to call":
       return `${read} is too near the ${limit} limit of ${against} to call${error === undefined ? "" : ", with this instrument's error"}.`;
     default:

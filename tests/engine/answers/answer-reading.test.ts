@@ -139,7 +139,7 @@ describe("what an answer holds", () => {
 
   // value, error, what is said
   const WORDS: [string, string | undefined, RegExp][] = [
-    ["130 bar", undefined, /^130 bar is within 120 to 135 bar, 5 bar from the upper limit\.$/],
+    ["130 bar", undefined, /^130 bar is within the limits, 120 to 135 bar, 5 bar from the upper limit\.$/],
     ["130.0 bar", undefined, /^130\.0 bar is within /],
     ["119 bar", undefined, /^119 bar is too low by 1 bar: 120 to 135 bar\.$/],
     ["2000 psi", undefined, /^2000 psi \(about 137\.9 bar\) is too high by about 2\.895 bar: 120 to 135 bar\.$/],

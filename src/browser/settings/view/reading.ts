@@ -54,7 +54,7 @@ export function readingView(hand: AtHand, answer: ReadingAnswer): TemplateResult
       ${answer.choices.length > 0 ? html`<p class="choices">${answer.choices.map((it) => html`<button type="button" class="choice" @click=${() => hand.ask({ ...hand.own, value: it.typed })}>${it.typed} <small>${it.words}</small></button>`)}</p>` : nothing}
       ${answer.provided.length > 0 ? html`<p class="look">This holds if it was measured so: ${answer.provided.join("; ")}.</p>` : nothing}
       ${answer.verdict === "look first" ? html`<ul>${answer.each.map((it) => html`<li>${it.verdict}: ${figureView(hand, it.figure)}</li>`)}</ul>` : nothing}
-      ${answer.explainedBy.map((it) => html`<p>${partLink(hand, it.part)} in place of ${partLink(hand, it.inPlaceOf)} would explain it. ${it.why}</p><ul>${it.tell.map((text) => html`<li>${text}</li>`)}${it.because.map((one) => html`<li>${reasonView(hand, one)}</li>`)}</ul>`)}
+      ${answer.explainedBy.map((it) => html`<p>${partLink(hand, it.part)} in place of ${partLink(hand, it.inPlaceOf)} would explain it. ${it.why} <a class="on-screen" href=${hand.hrefWithCar("apart/", { parts: `${it.part},${it.inPlaceOf}` })}>Tell ${it.part} and ${it.inPlaceOf} apart</a></p><ul>${it.tell.map((text) => html`<li>${text}</li>`)}${it.because.map((one) => html`<li>${reasonView(hand, one)}</li>`)}</ul>`)}
       ${answer.failsUnder.length > 0 ? html`<details><summary>Other figures under which it would not pass: ${answer.failsUnder.length}</summary><ul>${answer.failsUnder.map((it) => html`<li>${it.verdict}: ${figureView(hand, it.figure)}</li>`)}</ul></details>` : nothing}
     </section>`;
 }
