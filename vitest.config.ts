@@ -26,6 +26,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // A page on a busy machine may take its time; what is waited for comes, or the test fails.
+          expect: { poll: { timeout: 30_000 } },
         },
       },
     ],

@@ -4,7 +4,7 @@
  */
 import { spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { availableParallelism, tmpdir } from "node:os";
+import { availableParallelism, constants, setPriority, tmpdir } from "node:os";
 import { join } from "node:path";
 import { ensureBrowser, HOW_TO_GET_A_BROWSER } from "./browser.ts";
 import { countTests, type TestCount } from "./count-tests.ts";
@@ -88,6 +88,8 @@ async function vitest(
     ...process.argv.slice(2),
   ];
   const child = spawn(process.execPath, args, { stdio: ["inherit", stdout, stdout] });
+  // The browser's tests take longest, and wait no longer than they must: the others make way for them.
+  if (project === "unit" && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_BELOW_NORMAL);
   let said = "";
   for (const stream of [child.stdout, child.stderr])
     stream?.on("data", (piece) => {
