@@ -6,7 +6,7 @@ import type { Component } from "../records/catalog.ts";
 import { nearest } from "../scope/nearest.ts";
 import { answerBase } from "./answer.ts";
 import { marksView } from "./answer-record.ts";
-import { cautionsFor } from "./cautions-for.ts";
+import { cautionViews } from "./cautions-for.ts";
 import { findComponent } from "./find-component.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
@@ -95,11 +95,7 @@ export function viewComponent(knowledge: Knowledge, component: Component): Compo
       title: record.facts.title,
       address: address("record", record.id),
     })),
-    cautions: cautionsFor(catalog, [component.system], [component.id]).map(({ title, text, source }) => ({
-      title,
-      text,
-      source,
-    })),
+    cautions: cautionViews(catalog, [component.system], [component.id]),
     citedBy: into(graph, nodeKey("component", component.id))
       .filter((one) => one.facts.relation === "cites")
       .map((one) => ({ id: one.node.id, title: one.node.label, address: one.node.address })),

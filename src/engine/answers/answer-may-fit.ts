@@ -10,7 +10,7 @@ import { type CarSet, NONE } from "../scope/diagram.ts";
 import { neededFacts } from "../scope/facts.ts";
 import { type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import { cautionsFor } from "./cautions-for.ts";
+import { cautionViews } from "./cautions-for.ts";
 import { differingMarks } from "./differing-marks.ts";
 import { findPlace } from "./find-place.ts";
 import { lookAmong, sayFact } from "./look.ts";
@@ -213,11 +213,11 @@ function cautionsOf(catalog: Catalog, numbers: readonly string[]): MayFitAnswer[
     const part = catalog.parts.get(number);
     return part ? [catalog.components.get(part.component)].filter((it) => it !== undefined) : [];
   });
-  return cautionsFor(
+  return cautionViews(
     catalog,
     components.map((it) => it.system),
     components.map((it) => it.id),
-  ).map(({ title, text, source }) => ({ title, text, source }));
+  );
 }
 
 const WORDS: Readonly<Record<FitVerdict, string>> = {

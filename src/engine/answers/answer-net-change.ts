@@ -19,6 +19,7 @@ import {
   type MatterChange,
   mattersOf,
   netChange,
+  onlyYear,
   type Sides,
   sidesOf,
   twinFacts,
@@ -155,15 +156,14 @@ function valuesOf({ from, to, steps }: MatterChange) {
 }
 
 function yearOf(knowledge: CarKnowledge, car: KnownCar): number {
-  const { space } = knowledge.catalog;
-  const years = space.sets.valuesOf(car.cars, space.role("year") as number);
-  const [only] = years;
-  if (years.length === 1 && only && only[0] === only[1]) return only[0];
+  const only = onlyYear(knowledge.catalog, car);
+  if (only !== undefined) return only;
   if (car.cars === NONE) return yearSpan(knowledge.catalog)[1];
   throw new QuestionError("The model year of the car is not known. Give it as a fact, or with --to.");
 }
 
-function checkYear(knowledge: CarKnowledge, year: number): void {
+/** Throws a QuestionError for a year that the data does not have. */
+export function checkYear(knowledge: CarKnowledge, year: number): void {
   const [first, last] = yearSpan(knowledge.catalog);
   if (!Number.isInteger(year) || year < first || year > last)
     throw new QuestionError(`Model year ${year} is not on record. Years run from ${first} to ${last}.`);

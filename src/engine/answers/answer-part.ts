@@ -8,7 +8,7 @@ import { VERDICTS } from "../records/terms.ts";
 import { nearest } from "../scope/nearest.ts";
 import { answerBase, scopeWords } from "./answer.ts";
 import { marksView } from "./answer-record.ts";
-import { cautionsFor } from "./cautions-for.ts";
+import { cautionViews } from "./cautions-for.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
 import { findPart } from "./part-number.ts";
@@ -196,11 +196,7 @@ export function viewPart(knowledge: Knowledge, part: Part): PartView {
       title: catalog.records.get(id)?.facts.title ?? id,
       address: address("record", id),
     })),
-    cautions: cautionsFor(catalog, system ? [system.id] : [], [part.component]).map(({ title, text, source }) => ({
-      title,
-      text,
-      source,
-    })),
+    cautions: cautionViews(catalog, system ? [system.id] : [], [part.component]),
     citedBy: into(graph, nodeKey("part", number))
       .filter((one) => one.facts.relation === "cites")
       .map((one) => ({ id: one.node.id, title: one.node.label, address: one.node.address })),

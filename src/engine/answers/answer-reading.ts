@@ -28,7 +28,7 @@ import { sayFact } from "./look.ts";
 import { explainedBy, otherFigures, type Reading, viewOther } from "./other-figures.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor, uniqueReasons } from "./say.ts";
-import { sayConflict } from "./say-conflict.ts";
+import { NO_SUCH_CAR, sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { FigureView, ReadingAnswer } from "./shapes/setting.ts";
 import { clausesOf, viewFigure } from "./view-figures.ts";
@@ -68,8 +68,7 @@ export function answerReading(knowledge: CarKnowledge, asked: ReadingQuestion): 
       ...base,
       ...sayConflict(catalog, car),
       verdict: "no such car",
-      words:
-        "No such car was built, or it is no longer as built. Read the plate again, or say what was found on the car.",
+      words: NO_SUCH_CAR,
     };
   const found = meant.map((matter) => settingOn(knowledge, car, matter));
   const alive = found.filter(({ view }) => view.verdict !== "no such setting");

@@ -10,7 +10,7 @@ import { ALL, NONE } from "../scope/diagram.ts";
 import { nearest } from "../scope/nearest.ts";
 import { inOtherUnits } from "../settings/in-other-units.ts";
 import { answerBase, scopeWords } from "./answer.ts";
-import { cautionsFor } from "./cautions-for.ts";
+import { cautionViews } from "./cautions-for.ts";
 import { findRecord } from "./find-record.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { askOfMoved } from "./moved.ts";
@@ -270,11 +270,11 @@ export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordVi
     marks: viewMarks(catalog, parts),
     otherwise: facts.otherwise,
     caution: facts.caution,
-    cautions: cautionsFor(
+    cautions: cautionViews(
       catalog,
       record.systems,
       record.components.map((component) => component.id),
-    ).map(({ title, text, source }) => ({ title, text, source })),
+    ),
     customer: facts.customer,
     links: facts.links.map(name),
     linkedFrom: from("links-to"),

@@ -7,15 +7,15 @@
  */
 import type { Interval } from "../records/statement.ts";
 import { NONE } from "../scope/diagram.ts";
-import { type KnownCar, readCar, withFacts } from "./car.ts";
+import { checkYear } from "./answer-net-change.ts";
+import { asItLeft, type KnownCar, readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { NOT_ON_RECORD } from "./compare-years.ts";
 import { lookAmong, sayFact } from "./look.ts";
-import { type Matter, mattersOf, type Value, valuesIn, yearSpan, yearsOfCar } from "./net-change.ts";
-import { QuestionError } from "./question-error.ts";
+import { type Matter, mattersOf, onlyYear, type Value, valuesIn, yearSpan, yearsOfCar } from "./net-change.ts";
 import { reasonFor, sayInterval, uniqueReasons } from "./say.ts";
 import { sayCars } from "./say-cars.ts";
-import { sayConflict } from "./say-conflict.ts";
+import { NO_SUCH_CAR, sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { ScheduleAnswer } from "./shapes/setting.ts";
 
@@ -41,8 +41,7 @@ export function answerSchedule(
       ...base,
       ...sayConflict(catalog, car),
       verdict: "no such car",
-      words:
-        "No such car was built, or it is no longer as built. Read the plate again, or say what was found on the car.",
+      words: NO_SUCH_CAR,
     };
   const against = yearBefore(knowledge, car, from);
   const before = against === undefined ? undefined : carsOfYear(knowledge, car, against);
@@ -67,26 +66,22 @@ export function answerSchedule(
 
 /** The year asked for, or the one before the car's, where the car's is known and not the first on record. */
 function yearBefore(knowledge: CarKnowledge, car: KnownCar, from: number | undefined): number | undefined {
-  const { space } = knowledge.catalog;
-  const [first, last] = yearSpan(knowledge.catalog);
   if (from !== undefined) {
-    if (from < first || from > last)
-      throw new QuestionError(`Model year ${from} is not on record. Years run from ${first} to ${last}.`);
+    checkYear(knowledge, from);
     return from;
   }
-  const years = space.sets.valuesOf(car.cars, space.role("year") as number);
-  const [only] = years;
-  const isOne = years.length === 1 && only !== undefined && only[0] === only[1];
-  return isOne && only[0] > first ? only[0] - 1 : undefined;
+  const year = onlyYear(knowledge.catalog, car);
+  return year !== undefined && year > yearSpan(knowledge.catalog)[0] ? year - 1 : undefined;
 }
 
 /** Cars like this one of another year, as they were built. */
 function carsOfYear(knowledge: CarKnowledge, car: KnownCar, year: number) {
-  const asBuilt = withFacts(
+  const [one] = yearsOfCar(
     knowledge,
-    car.facts.filter((fact) => fact.source !== "as found"),
+    asItLeft(knowledge, car),
+    year,
+    year === yearSpan(knowledge.catalog)[0] ? year + 1 : year - 1,
   );
-  const [one] = yearsOfCar(knowledge, asBuilt, year, year === yearSpan(knowledge.catalog)[0] ? year + 1 : year - 1);
   return one?.cars ?? NONE;
 }
 

@@ -2,15 +2,15 @@
 import { statementsOf } from "../records/statement.ts";
 import { NONE } from "../scope/diagram.ts";
 import { neededFacts } from "../scope/facts.ts";
-import { type KnownCar, readCar, withFacts } from "./car.ts";
+import { asItLeft, type KnownCar, readCar, withFacts } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import { cautionsFor } from "./cautions-for.ts";
+import { cautionViews } from "./cautions-for.ts";
 import { type FiguresForCar, figuresForCar, silentAmong } from "./figures-for-car.ts";
 import { componentOf, findSettings, type SettingMatter, settingsOf } from "./find-settings.ts";
 import { lookAmong, sayFact } from "./look.ts";
 import { type Value, valuesIn, yearSpan, yearsOfCar } from "./net-change.ts";
 import { reasonFor, uniqueReasons } from "./say.ts";
-import { sayConflict } from "./say-conflict.ts";
+import { NO_SUCH_CAR, sayConflict } from "./say-conflict.ts";
 import type { CarInput } from "./shapes/car.ts";
 import type { SettingAnswer, SettingView } from "./shapes/setting.ts";
 import { verdictOf, viewSetting, viewValues } from "./view-figures.ts";
@@ -39,9 +39,14 @@ export function answerSetting(
     cautions: [],
   };
   if (car.cars === NONE) {
-    const words =
-      "No such car was built, or it is no longer as built. Read the plate again, or say what was found on the car.";
-    return { ...base, ...sayConflict(catalog, car), verdict: "no such car", because: [], settings: [], words };
+    return {
+      ...base,
+      ...sayConflict(catalog, car),
+      verdict: "no such car",
+      because: [],
+      settings: [],
+      words: NO_SUCH_CAR,
+    };
   }
   const alive = found.filter(({ view }) => view.verdict !== "no such setting");
   if (typed === undefined)
@@ -102,11 +107,11 @@ function whole(knowledge: CarKnowledge, car: KnownCar, found: SettingFound) {
     settings: [view],
     history: historyOf(knowledge, car, matter),
     withIt: withIt(knowledge, car, figures.values),
-    cautions: cautionsFor(
+    cautions: cautionViews(
       catalog,
       components.map((it) => it.system),
       components.map((it) => it.id),
-    ).map(({ title, text, source }) => ({ title, text, source })),
+    ),
     words: sayWhole(view, ask?.what),
   };
 }
@@ -161,12 +166,8 @@ function reasonsOfAll({ catalog }: CarKnowledge, found: readonly SettingFound[])
 function historyOf(knowledge: CarKnowledge, car: KnownCar, matter: SettingMatter): SettingAnswer["history"] {
   const { catalog } = knowledge;
   const [first, last] = yearSpan(catalog);
-  const asBuilt = withFacts(
-    knowledge,
-    car.facts.filter((fact) => fact.source !== "as found"),
-  );
   const spans: { from: number; to: number; values: readonly Value[]; key: string; cars: typeof car.cars }[] = [];
-  for (const year of yearsOfCar(knowledge, asBuilt, first, last)) {
+  for (const year of yearsOfCar(knowledge, asItLeft(knowledge, car), first, last)) {
     if (year.cars === NONE) continue;
     const values = valuesIn(knowledge, matter, { year: year.year, cars: year.cars });
     const key = values.map((value) => value.said).join("\n");

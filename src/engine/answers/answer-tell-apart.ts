@@ -16,12 +16,12 @@ import type { Feature, Part } from "../records/catalog.ts";
 import { NONE } from "../scope/diagram.ts";
 import { type KnownCar, readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import { cautionsFor } from "./cautions-for.ts";
-import { onThisCar } from "./on-this-car.ts";
+import { cautionViews } from "./cautions-for.ts";
+import { onThisCar, viewRefusal } from "./on-this-car.ts";
 import { type PartsAsked, partsCompared } from "./parts-compared.ts";
 import { QuestionError } from "./question-error.ts";
 import { findFeature, readSeen } from "./read-seen.ts";
-import { reasonForRecord, uniqueReasons, VERDICT_WORDS } from "./say.ts";
+import { reasonForRecord, uniqueReasons } from "./say.ts";
 import { sayConflict } from "./say-conflict.ts";
 import { sayOutcome, saySeen, sayValue } from "./say-seen.ts";
 import { sayAlike, sayContradiction, sayNothing, sayTellApart } from "./say-tell-apart.ts";
@@ -62,11 +62,7 @@ export function answerTellApart(knowledge: CarKnowledge, asked: TellApartQuestio
     same: [],
     alike: [],
     provesNothing: [],
-    cautions: cautionsFor(catalog, [component.system], [component.id]).map(({ title, text, source }) => ({
-      title,
-      text,
-      source,
-    })),
+    cautions: cautionViews(catalog, [component.system], [component.id]),
   };
   const car = hasFacts(asked.car) ? readCar(knowledge, asked.car) : undefined;
   if (car?.cars === NONE) {
@@ -206,12 +202,7 @@ function viewPart(
 ): TellApartAnswer["parts"][number] {
   if (!car) return { number, name, builtHere: "unknown", mayStandIn: false, refused: [], elsewhere: [] };
   const { refusals, elsewhere, ...here } = onThisCar(knowledge, { part: number, place, cars: car.cars });
-  const refused = refusals.map((it) => ({
-    for: it.for ?? "nothing",
-    says: VERDICT_WORDS[it.verdict],
-    ...(it.why === undefined ? {} : { why: it.why }),
-    record: it.record,
-  }));
+  const refused = refusals.map(viewRefusal);
   return { number, name, ...here, refused, elsewhere: [...elsewhere] };
 }
 

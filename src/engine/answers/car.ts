@@ -60,6 +60,14 @@ export function withFacts(knowledge: CarKnowledge, facts: readonly Fact[]): Know
   };
 }
 
+/** The same car as it left the plant: without what was found on it. */
+export function asItLeft(knowledge: CarKnowledge, car: KnownCar): KnownCar {
+  return withFacts(
+    knowledge,
+    car.facts.filter((fact) => fact.source !== "as found"),
+  );
+}
+
 /** A component found with a number that no car like this one was built with came from another; so did all that it tells. */
 function foreignIn(space: Space, buildable: CarSet, facts: readonly Fact[]): Set<number> {
   const found = facts.filter(

@@ -13,7 +13,7 @@
  */
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { asFound } from "./as-found.ts";
-import { type KnownCar, withFacts } from "./car.ts";
+import { asItLeft, type KnownCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { NOT_ON_RECORD } from "./compare-years.ts";
 import { componentOf, type SettingMatter } from "./find-settings.ts";
@@ -114,11 +114,7 @@ export function silentAmong(values: readonly Value[]): CarSet {
 export function carsLikeIt(knowledge: CarKnowledge, car: KnownCar): CarSet {
   const { catalog } = knowledge;
   const [first, last] = yearSpan(catalog);
-  const asBuilt = withFacts(
-    knowledge,
-    car.facts.filter((fact) => fact.source !== "as found"),
-  );
-  return catalog.space.any(yearsOfCar(knowledge, asBuilt, first, last).map((year) => year.cars));
+  return catalog.space.any(yearsOfCar(knowledge, asItLeft(knowledge, car), first, last).map((year) => year.cars));
 }
 
 /** The parts of a component that some of these cars left the plant with. */

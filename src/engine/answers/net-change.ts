@@ -335,6 +335,12 @@ function range(from: number, to: number): number[] {
   return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 }
 
+/** The model year of the car, where only one is possible. */
+export function onlyYear({ space }: Catalog, { cars }: KnownCar): number | undefined {
+  const [only, ...more] = space.sets.valuesOf(cars, space.role("year") as number);
+  return only && more.length === 0 && only[0] === only[1] ? only[0] : undefined;
+}
+
 /** The years of the data. */
 export function yearSpan({ space }: Catalog): readonly [number, number] {
   return span(space.trait(space.role("year") as number));

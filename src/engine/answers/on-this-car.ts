@@ -11,6 +11,7 @@ import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { partIndexOf } from "./part-indexes.ts";
+import { VERDICT_WORDS } from "./say.ts";
 
 export interface OnThisCar {
   readonly builtHere: "yes" | "no" | "perhaps" | "unknown";
@@ -48,4 +49,22 @@ export function onThisCar(
   if ((index.builtWith.get(part) ?? []).length === 0) return { builtHere: "unknown", ...beside };
   if (sets.minus(cars, surely) === NONE) return { builtHere: "yes", ...beside };
   return { builtHere: sets.meet(cars, sets.or(surely, perhaps)) ? "perhaps" : "no", ...beside };
+}
+
+/** What a record says against a part in place of what such a car was built with. */
+export interface RefusedHere {
+  readonly for: string;
+  readonly says: string;
+  readonly why?: string | undefined;
+  readonly record: string;
+}
+
+export function viewRefusal(it: StandsIn): RefusedHere {
+  const why = it.why === undefined ? {} : { why: it.why };
+  return { for: it.for ?? "nothing", says: VERDICT_WORDS[it.verdict], ...why, record: it.record };
+}
+
+export function sayRefusal(part: string, it: RefusedHere): string {
+  const why = it.why ? `: ${it.why.replace(/\.$/, "")}` : "";
+  return `${part} ${it.says} in place of ${it.for} on this car${why} (${it.record}).`;
 }

@@ -16,7 +16,7 @@ import type { KnownCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { differingMarks } from "./differing-marks.ts";
 import { carsLikeIt, partsBuilt } from "./figures-for-car.ts";
-import { type SettingMatter, settingsOf } from "./find-settings.ts";
+import { componentOf, type SettingMatter, settingsOf } from "./find-settings.ts";
 import { reasonFor, reasonForRecord, sayScope } from "./say.ts";
 import type { ReadingAnswer } from "./shapes/setting.ts";
 import { viewFigure } from "./view-figures.ts";
@@ -77,7 +77,7 @@ export function explainedBy(
   inForce: Setting,
   reading: Reading,
 ): Explained[] {
-  const mine = partsOnCar(knowledge, car, componentIdOf(knowledge, inForce));
+  const mine = partsOnCar(knowledge, car, componentOf(knowledge.catalog, inForce)?.id);
   const found = [
     ...byFigure(knowledge, car, matter, mine, inForce, reading),
     ...byMark(knowledge, car, inForce, reading),
@@ -103,7 +103,7 @@ function byFigure(
   return otherFigures(knowledge, car, matter, [inForce], unit)
     .filter(({ setting }) => judge(read, setting, error).verdict === "within")
     .flatMap(({ setting }) =>
-      partsBuilt(knowledge, componentIdOf(knowledge, setting) ?? "", setting.scope.cars)
+      partsBuilt(knowledge, componentOf(catalog, setting)?.id ?? "", setting.scope.cars)
         .filter((part) => !mine.includes(part))
         .flatMap((part) =>
           mine
@@ -174,8 +174,4 @@ function tellApart({ catalog }: CarKnowledge, one: string, other: string): strin
 function builtReasons({ catalog, statementsByPart }: CarKnowledge, part: string) {
   const [first] = statementsOf(statementsByPart.get(part) ?? [], "built");
   return first ? [reasonFor(catalog, first)] : [];
-}
-
-function componentIdOf({ catalog }: CarKnowledge, setting: Setting): string | undefined {
-  return setting.component ?? catalog.records.get(setting.record)?.components[0]?.id;
 }

@@ -5,6 +5,9 @@ import type { KnownCar } from "./car.ts";
 import { sayFact } from "./look.ts";
 import type { FactView } from "./shapes/look.ts";
 
+export const NO_SUCH_CAR =
+  "No such car was built, or it is no longer as built. Read the plate again, or say what was found on the car.";
+
 export interface ConflictView {
   readonly facts: FactView[];
   readonly notNeeded: FactView[];

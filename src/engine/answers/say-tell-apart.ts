@@ -1,6 +1,7 @@
 /** The answer to "which of these parts is this?" in sentences. */
 import type { Component, Part } from "../records/catalog.ts";
 import { list } from "../scope/describe.ts";
+import { sayRefusal } from "./on-this-car.ts";
 import type { TellApartAnswer } from "./shapes/tell-apart.ts";
 
 type Observed = TellApartAnswer["observed"][number];
@@ -82,10 +83,7 @@ export function sayTellApart(
   if (verdict === "cannot be told apart")
     said.push(...alike.flatMap((it) => / They are .*$/.exec(it.words)?.[0].trim() ?? []));
   for (const it of parts) {
-    for (const no of it.refused)
-      said.push(
-        `${it.number} ${no.says} in place of ${no.for} on this car${no.why ? `: ${no.why.replace(/\.$/, "")}` : ""} (${no.record}).`,
-      );
+    said.push(...it.refused.map((no) => sayRefusal(it.number, no)));
     if (it.builtHere === "no" && it.refused.length === 0) said.push(`${it.number} ${notBuilt(it)}.`);
   }
   return said.join(" ");

@@ -8,8 +8,8 @@ import { NOT_ON_RECORD } from "./compare-years.ts";
 import { type FiguresForCar, silentAmong } from "./figures-for-car.ts";
 import { componentOf, type SettingMatter } from "./find-settings.ts";
 import type { Value } from "./net-change.ts";
-import { onThisCar } from "./on-this-car.ts";
-import { sayWindow, VERDICT_WORDS } from "./say.ts";
+import { onThisCar, sayRefusal, viewRefusal } from "./on-this-car.ts";
+import { sayWindow } from "./say.ts";
 import { sayCars } from "./say-cars.ts";
 import type { FigureView, SettingView } from "./shapes/setting.ts";
 
@@ -82,10 +82,7 @@ export function viewSetting(
 
 /** A figure comes with its part, be the part permitted on the car or not: what the records say against it is said with the figure. */
 function refusedOn(knowledge: CarKnowledge, part: string, cars: CarSet): string[] {
-  return onThisCar(knowledge, { part, cars }).refusals.map(
-    (it) =>
-      `${part} ${VERDICT_WORDS[it.verdict]} in place of ${it.for ?? "nothing"} on this car${it.why ? `: ${it.why.replace(/\.$/, "")}` : ""} (${it.record}).`,
-  );
+  return onThisCar(knowledge, { part, cars }).refusals.map((it) => sayRefusal(part, viewRefusal(it)));
 }
 
 /**
@@ -95,11 +92,7 @@ function refusedOn(knowledge: CarKnowledge, part: string, cars: CarSet): string[
  *   several places that is no contradiction: which figure holds is told by looking.
  *   One figure for all of them: in force. Otherwise: look first.
  */
-export function verdictOf(
-  { space }: Catalog,
-  values: readonly Value[],
-  cars: CarSet,
-): Exclude<SettingView["verdict"], never> {
+export function verdictOf({ space }: Catalog, values: readonly Value[], cars: CarSet): SettingView["verdict"] {
   if (cars === NONE) return "no such car";
   const stated = values.filter((value) => value.said !== NOT_ON_RECORD);
   if (stated.length === 0) return "no such setting";
