@@ -3,8 +3,8 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { close, createIndex } from "pagefind";
-import { SEARCHED } from "../../src/build/index-search.ts";
 import { progressOn } from "../../src/build/progress.ts";
+import { SEARCHED } from "./make-bare-twin.ts";
 
 const [list, folder] = process.argv.slice(2) as [string, string];
 const input = join(import.meta.dirname, "bare");

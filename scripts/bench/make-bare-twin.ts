@@ -5,8 +5,10 @@
 import { globSync } from "node:fs";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join, sep } from "node:path";
-import { SEARCHED } from "../../src/build/index-search.ts";
 import { plainPage } from "./plain-page.ts";
+
+/** The pages that the bare build indexes: those that people ask for by name. Ours indexes the texts of records and bulletins. */
+export const SEARCHED = "{records,parts,components,bulletins}/*/index.html";
 
 export interface BareTwin {
   /** The file that lists the pages. */

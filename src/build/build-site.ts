@@ -1,12 +1,16 @@
 /** From a data folder to a published site, stage by stage. Nothing that is published changes before everything is built. */
+import { askIndexOf, textsOf } from "../engine/answers/ask-index.ts";
 import { openKnowledge } from "../engine/answers/knowledge.ts";
+import { cardAddress } from "../engine/ask/card.ts";
+import type { Catalog } from "../engine/records/catalog.ts";
 import { Site } from "../site/site.ts";
 import { bundle } from "./bundle.ts";
 import { type Finding, readFolder } from "./data/read-folder.ts";
-import { indexSearch } from "./index-search.ts";
+import { type Article, indexSearch } from "./index-search.ts";
 import type { Progress } from "./progress.ts";
 import { publishAtomically } from "./swap.ts";
 import { writeAnswers } from "./write-answers.ts";
+import { writeAsk } from "./write-ask.ts";
 import { writeData } from "./write-data.ts";
 import { writePages } from "./write-pages.ts";
 
@@ -25,6 +29,11 @@ export interface BuildOptions {
   readonly report: Progress;
 }
 
+function articlesOf(catalog: Catalog): Article[] {
+  const titles = new Map(askIndexOf(catalog).cards.map((card) => [cardAddress(card), `${card.id} ${card.title}`]));
+  return textsOf(catalog).map(([address, text]) => ({ address, title: titles.get(address) ?? address, text }));
+}
+
 export async function buildSite({ data, site: place, report }: BuildOptions): Promise<BuildSummary> {
   const { catalog, findings } = await report.stage("files", "read", async (stage) => {
     const read = await readFolder(data);
@@ -40,7 +49,7 @@ export async function buildSite({ data, site: place, report }: BuildOptions): Pr
   await publishAtomically(place, async (folder) => {
     await report.stage("pages", "written", async (stage) => stage.advance(await writePages(site, folder)));
     // Pagefind is a process of its own and takes longest: the rest is done while it works.
-    const search = indexSearch(folder);
+    const search = indexSearch(folder, articlesOf(catalog), catalog.maker.language);
     search.catch(() => {}); // Its own stage, the last one, reports it.
     await report
       .stage("data", "written", async (stage) => {
@@ -48,7 +57,13 @@ export async function buildSite({ data, site: place, report }: BuildOptions): Pr
         stage.advance(await writeAnswers(site.knowledge, folder));
       })
       .then(() => report.stage("scripts", "bundled", async (stage) => stage.advance(await bundle(folder))))
-      .finally(() => report.stage("search", "indexed", async (stage) => stage.advance(await search)));
+      .finally(() =>
+        report.stage("search", "indexed", async (stage) => {
+          const names = await search;
+          stage.advance(names.size);
+          await writeAsk(catalog, folder, names);
+        }),
+      );
   });
   return {
     findings,

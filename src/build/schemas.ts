@@ -2,7 +2,7 @@
 import { z } from "zod";
 import { batchQuestion, QUESTIONS } from "../engine/answers/questions.ts";
 import { carShape } from "../engine/answers/shapes/car.ts";
-import { vocabularyShape } from "../engine/ask/vocabulary.ts";
+import { vocabularyShape } from "../engine/ask/vocabulary-shape.ts";
 import { graphDocument } from "../engine/graph/document.ts";
 import { FILE_KINDS, type FileKind } from "../engine/records/file-kinds.ts";
 

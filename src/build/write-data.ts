@@ -1,7 +1,6 @@
-/** What machines read: the graph, the words of questions, the schemas. */
+/** What machines read: the graph, the lines, the schemas. */
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { vocabularyOf } from "../engine/ask/vocabulary.ts";
 import { toDocument } from "../engine/graph/document.ts";
 import { toGexf } from "../engine/graph/to-gexf.ts";
 import { linesIndexOf } from "../engine/records/lines-index.ts";
@@ -16,7 +15,6 @@ export async function writeData(site: Site, folder: string): Promise<number> {
   const files = new Map<string, string>([
     ["graph.json", json(toDocument(graph))],
     ["graph.gexf", toGexf(graph, catalog.maker.title)],
-    ["vocabulary.json", json(vocabularyOf(catalog))],
     ["lines.json", json(linesIndexOf(catalog))],
     ...catalog.lines.map((line): [string, string] => [`lines/${line.id}.json`, json(sliceOf(catalog, line))]),
     ...[...answerSchemas(), ...editorSchemas()].map(([name, schema]): [string, string] => [

@@ -1,106 +1,204 @@
 /**
- * The ask page: reads the question, shows what was understood as chips that can be removed, and searches.
- * The address holds the question, so that it can be sent and the way back works. More understanding of freer questions
- * goes into the engine's reading; this file only draws what it returns.
+ * The ask page. As one types, the question is read, shown as chips, and its records listed; where it has the shape of one, the
+ * engine's answer comes to stand above them. The address holds the question, so that it can be sent and the way back works.
  */
-import type { Chip } from "../../engine/ask/read-question.ts";
-import { readQuestion } from "../../engine/ask/read-question.ts";
-import type { Vocabulary } from "../../engine/ask/vocabulary.ts";
-import { type Asked, readAddress, writeAddress } from "./address.ts";
-import { drawChips } from "./draw-chips.ts";
-import { drawFacets } from "./draw-facets.ts";
-import { drawResults } from "./draw-results.ts";
-import { element } from "./element.ts";
-import { type Found, openSearch, type Search } from "./open-search.ts";
+import { html, nothing, render, type TemplateResult } from "lit-html";
+import type { AskAnswer } from "../../engine/answers/shapes/ask.ts";
+import { viewAsked } from "../../engine/answers/view-asked.ts";
+import { openStorage, recentCars } from "../car/recent.ts";
+import { readAddress as readCar, type Step, withStep } from "../car/state.ts";
+import { type Asked, anew, readAddress, writeAddress } from "./address.ts";
+import type { Answered } from "./answers.ts";
+import { answersView } from "./view/answer.ts";
+import { chipsView } from "./view/chips.ts";
+import { facetsView } from "./view/facets.ts";
+import { recordsView } from "./view/records.ts";
+import { type Heard, World } from "./world.ts";
 
 const PAGE = 20;
-const form = element<HTMLFormElement>("ask-form");
-const input = element<HTMLInputElement>("ask");
-const status = element("status");
-const more = element<HTMLButtonElement>("more");
+/** After so many milliseconds without a key a question is taken as typed so far. */
+const PAUSE = 120;
+
+const form = byId<HTMLFormElement>("ask-form");
+const input = byId<HTMLInputElement>("ask");
+const status = byId("status");
+const place = byId("asked");
+const lists = byId("lists");
 
 const root = new URL("../", location.href);
-let opened: Promise<{ vocabulary: Vocabulary; search: Search }> | undefined;
+const href = (address: string): string => new URL(address.replace(/^\//, ""), root).href;
+let opened: Promise<World> | undefined;
 let turn = 0;
 
-function open(): NonNullable<typeof opened> {
-  opened ??= fetch(new URL("data/vocabulary.json", root))
-    .then((answer) => answer.json() as Promise<Vocabulary>)
-    .then(async (vocabulary) => ({ vocabulary, search: await openSearch(root, vocabulary) }))
-    .catch((error: unknown) => {
-      opened = undefined; // On a bad network the next question tries again.
-      throw error;
-    });
+function open(): Promise<World> {
+  opened ??= World.load(root).catch((error: unknown) => {
+    opened = undefined; // On a bad network the next question tries again.
+    throw error;
+  });
   return opened;
 }
 
-async function answer(asked: Asked, shown = PAGE): Promise<void> {
-  const mine = ++turn;
-  input.value = asked.question;
-  element("lists").hidden = asked.question !== "";
-  if (asked.question === "") {
-    show({ nothing: true });
-    return;
-  }
-  status.textContent = "Searching …";
-  const { vocabulary, search } = await open();
-  const reading = readQuestion(vocabulary, asked.question);
-  const chips = reading.chips.filter((chip) => !asked.without.includes(chip.said));
-  const ignored = reading.chips.filter((chip) => asked.without.includes(chip.said));
-  const found = await search({ chips, words: reading.rest, facets: asked.facets, shown });
-  if (mine !== turn) return; // A newer question has overtaken this one.
-  show({ nothing: false });
-  const held = (document.activeElement as HTMLElement | null)?.dataset.key;
-  drawChips(element("reading"), chips, ignored, reading.rest, (chip) =>
-    go({ ...asked, without: toggled(asked.without, chip) }),
-  );
-  drawFacets(element("facets"), found.facets, asked.facets, (facets) => go({ ...asked, facets }));
-  drawResults(element("results"), found.results, root);
-  // The button or box that was just used was drawn anew: the keyboard stays on it.
-  if (held !== undefined) document.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
-  status.textContent = sayCount(found.total, found.gaveUp, chips);
-  more.hidden = found.total <= shown;
-  more.onclick = () => ask(asked, shown + PAGE);
+interface Now {
+  readonly asked: Asked;
+  readonly world: World;
+  readonly heard: Heard;
+  /** Nothing while it is still on its way. */
+  readonly answered: Answered | undefined;
+  readonly excerpts: ReadonlyMap<string, string>;
+  readonly most: number;
 }
 
-/** Answers, or says why not. */
-function ask(asked: Asked, shown?: number): void {
-  answer(asked, shown).catch((error: unknown) => {
+async function ask(asked: Asked): Promise<void> {
+  const mine = ++turn;
+  const isNewest = (): boolean => mine === turn;
+  lists.hidden = asked.question !== "";
+  if (asked.question === "") {
+    render(nothing, place);
+    status.textContent = "";
+    return;
+  }
+  if (place.childElementCount === 0) status.textContent = "Searching …";
+  const world = await open();
+  const heard = await world.hear(asked);
+  if (!isNewest()) return; // A newer question has overtaken this one.
+  let now: Now = { asked, world, heard, answered: undefined, excerpts: new Map(), most: PAGE };
+  const draw = (change: Partial<Now>): void => {
+    if (!isNewest()) return;
+    now = { ...now, ...change };
+    show(now, () => draw({ most: now.most + PAGE }));
+  };
+  draw({});
+  const { answerHeard } = await import("./answers.ts");
+  const answered = await answerHeard(root, world, heard, asked);
+  draw({ answered });
+  if (isNewest()) draw({ excerpts: await excerptsOf(now) });
+}
+
+function show(now: Now, more: () => void): void {
+  const { asked, world, heard, answered, excerpts, most } = now;
+  const { vocabulary } = world;
+  const answer = viewAsked(vocabulary, { reading: heard.reading, answers: answered?.answers ?? [], found: heard.find });
+  const systems = new Map(vocabulary.names.filter(({ kind }) => kind === "system").map(({ id, label }) => [id, label]));
+  const held = (document.activeElement as HTMLElement | null)?.dataset.key;
+  render(
+    html`
+      <div id="reading">${chipsView(heard.whole, heard.reading, asked.picks, (picks) => go({ ...asked, picks }))}</div>
+      ${carView(asked, answered)}
+      ${answer.answers.length > 0 && answered ? answersView({ href, say: (step) => say(asked, step) }, answered.answers) : nothing}
+      ${answered && answered.lines.length > 1 && answer.verdict !== "nothing on record" ? linesView(asked, answered.lines) : nothing}
+      ${answer.verdict === "nothing on record" ? html`<p class="box nothing"><b>${answer.words}</b></p>` : nothing}
+      ${heard.withoutText ? html`<p class="note">The text search could not be loaded: only what the records are called was looked at.</p>` : nothing}
+      ${thingsView(answer)}
+      <h2 class="hidden">Records</h2>
+      <div class="asked">
+        <section id="facets" class="facets" aria-label="Narrow down">${facetsView(answer.facets, asked.chosen, (chosen) => go({ ...asked, chosen }))}</section>
+        <div class="found">${recordsView({ answer, systemName: (id) => systems.get(id) ?? id, excerpts, href, most, more })}</div>
+      </div>`,
+    place,
+  );
+  // The button or box that was just used was drawn anew: the keyboard stays on it.
+  if (held !== undefined && document.activeElement === document.body)
+    place.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
+  if (status.textContent !== answer.words) status.textContent = answer.words;
+}
+
+/** Pages of what the question names: often that is all one wants. */
+function thingsView({ things }: AskAnswer): TemplateResult | typeof nothing {
+  if (things.length === 0) return nothing;
+  return html`<ul class="things" aria-label="Pages of what the question names">${things.map(
+    (it) =>
+      html`<li><a href=${href(it.address)}>${it.kind === "part" || it.kind === "record" ? html`<span class="id">${it.id}</span>` : it.label}</a></li>`,
+  )}</ul>`;
+}
+
+/** The car beside the question: what is known of it, or one looked at before. */
+function carView(asked: Asked, answered: Answered | undefined): TemplateResult | typeof nothing {
+  const takeBack = (step: Step) => go({ ...asked, car: asked.car.filter((one) => one !== step) });
+  if (asked.car.length > 0)
+    return html`<ul class="read" aria-label="The car at hand">${(answered?.car ?? []).map(
+      ({ step, label }) =>
+        html`<li><button type="button" class="chip" aria-label="Take away: ${label}" @click=${() => takeBack(step)}>${label}<span aria-hidden="true"> ×</span></button></li>`,
+    )}</ul>`;
+  const recent = recentCars(openStorage());
+  if (recent.length === 0) return nothing;
+  return html`<details class="recent"><summary>For a car looked at before</summary><ul>${recent.map(
+    ({ label, search }) =>
+      html`<li><button type="button" class="choice" @click=${() => go({ ...asked, car: readCar(search).steps })}>${label}</button></li>`,
+  )}</ul></details>`;
+}
+
+/** An answer is for a car, and its line is the least that has to be known. */
+function linesView(asked: Asked, lines: readonly string[]): TemplateResult {
+  return html`<div class="box look"><p><b>Which model line is it?</b> The records below are for all of them.</p>
+    <p class="choices">${lines.map((name) => html`<button type="button" class="choice" @click=${() => go({ ...asked, question: `${asked.question} ${name}` })}>${name}</button>`)}</p></div>`;
+}
+
+/** Words round those of the question, for the records that are found by their text. */
+async function excerptsOf({ heard, world }: Now): Promise<Map<string, string>> {
+  const { rest } = heard.reading;
+  if (rest === "") return new Map();
+  const top = heard.find().records.slice(0, 5);
+  const found = await Promise.all(
+    top.map(async ({ card, why }) => {
+      const words = rest.split(" ").filter((word) => why.includes(word));
+      if (card.page === undefined || words.length === 0) return [];
+      const excerpt = await world.text
+        .excerpt(words.map((word) => `"${word}"`).join(" "), card.page)
+        .catch(() => undefined);
+      return excerpt === undefined ? [] : [[`/${card.kind}s/${card.id}/`, excerpt] as const];
+    }),
+  );
+  return new Map(found.flat());
+}
+
+function say(asked: Asked, step: Step): void {
+  go({ ...asked, car: withStep(asked.car, step) });
+}
+
+/** Asks, or says why not. */
+function answer(asked: Asked): void {
+  ask(asked).catch((error: unknown) => {
     status.textContent = `The search could not be opened: ${error instanceof Error ? error.message : String(error)}. The lists below lead everywhere.`;
-    element("lists").hidden = false;
+    render(nothing, place);
+    lists.hidden = false;
   });
 }
 
-function show({ nothing }: { nothing: boolean }): void {
-  element("asked").hidden = nothing;
-  element("reading").hidden = nothing;
-  if (nothing) {
-    status.textContent = "";
-    more.hidden = true;
-  }
-}
-
-function sayCount(total: number, gaveUp: Found["gaveUp"], chips: readonly Chip[]): string {
-  const about = chips.length > 0 ? ` for ${chips.map((chip) => chip.label).join(", ")}` : "";
-  if (total === 0) return `Nothing was found${about}. Take a chip away or try other words.`;
-  const count = total === 1 ? "One page" : `${total} pages`;
-  if (gaveUp === "some words") return `No page has all the words${about}. ${count} with some of them:`;
-  return gaveUp === "all words" ? `No page has the words. ${count}${about} without them:` : `${count}${about}.`;
-}
-
-function toggled(without: readonly string[], chip: Chip): string[] {
-  return without.includes(chip.said) ? without.filter((said) => said !== chip.said) : [...without, chip.said];
-}
-
 function go(asked: Asked): void {
-  history.pushState(null, "", writeAddress(location.href, asked));
-  ask(asked);
+  history.pushState(null, "", `${location.pathname}${writeAddress(asked)}`);
+  input.value = asked.question;
+  answer(asked);
 }
 
+let pause: ReturnType<typeof setTimeout> | undefined;
+input.addEventListener("input", () => {
+  clearTimeout(pause);
+  pause = setTimeout(() => {
+    const asked = anew(readAddress(location.search), input.value.trim());
+    // What is half typed is no step to go back to.
+    history.replaceState(null, "", `${location.pathname}${writeAddress(asked)}`);
+    answer(asked);
+  }, PAUSE);
+});
 form.addEventListener("submit", (event) => {
   event.preventDefault();
-  go({ question: input.value.trim(), without: [], facets: {} });
+  clearTimeout(pause);
+  go(anew(readAddress(location.search), input.value.trim()));
 });
 input.addEventListener("focus", () => void open().catch(() => {}), { once: true });
-addEventListener("popstate", () => ask(readAddress(location.href)));
-ask(readAddress(location.href));
+addEventListener("popstate", start);
+
+function start(): void {
+  const asked = readAddress(location.search);
+  input.value = asked.question;
+  answer(asked);
+}
+
+/** An element that the page is known to have. */
+function byId<T extends HTMLElement = HTMLElement>(id: string): T {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`the page has no element '${id}'`);
+  return found as T;
+}
+
+start();

@@ -20,6 +20,8 @@ export interface ReadFolder {
   readonly catalog: Catalog | undefined;
   readonly findings: readonly Finding[];
   readonly files: number;
+  /** What was read, by path, in the order of the folder. */
+  readonly sources: ReadonlyMap<string, Source>;
 }
 
 export async function readFolder(folder: string): Promise<ReadFolder> {
@@ -47,6 +49,7 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
     catalog: findings.some((finding) => finding.severity === "error") ? undefined : read.catalog,
     findings,
     files: files.length,
+    sources,
   };
 }
 
@@ -97,12 +100,12 @@ function stray(path: string): Complaint {
   };
 }
 
-function locate(complaint: Complaint, source: Source | undefined): Finding {
+export function locate(complaint: Complaint, source: Source | undefined): Finding {
   const position = source?.locate(complaint) ?? { line: 1, column: 1, length: 1 };
   return { ...complaint, position, shown: source?.line(position.line) ?? "" };
 }
 
-function byGravity(a: Finding, b: Finding): number {
+export function byGravity(a: Finding, b: Finding): number {
   if (a.severity !== b.severity) return a.severity === "error" ? -1 : 1;
   if (a.file !== b.file) return a.file < b.file ? -1 : 1;
   return a.position.line - b.position.line || a.position.column - b.position.column;

@@ -2,6 +2,7 @@
 
 import { z } from "zod";
 import { type AppliesQuestion, answerApplies } from "./answer-applies.ts";
+import { answerAsk } from "./answer-ask.ts";
 import { answerBuilt } from "./answer-built.ts";
 import { answerCar } from "./answer-car.ts";
 import { answerCarsForPart } from "./answer-cars-for-part.ts";
@@ -26,6 +27,7 @@ import { answerTellApart } from "./answer-tell-apart.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { QuestionError } from "./question-error.ts";
 import { appliesAnswer } from "./shapes/applies.ts";
+import { askAnswer } from "./shapes/ask.ts";
 import { builtAnswer } from "./shapes/built.ts";
 import { carShape } from "./shapes/car.ts";
 import { carAnswer } from "./shapes/car-answer.ts";
@@ -104,6 +106,13 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
     { words: ["node"] },
     neighboursAnswer,
     (knowledge, { node }) => answerNeighbours(knowledge, node),
+  ),
+  ask: question(
+    "anything in the trade's own words: how it is read, what the engine answers, and the records, the best first",
+    z.strictObject({ text, car }),
+    { words: ["text"], car: true },
+    askAnswer,
+    answerAsk,
   ),
   search: question(
     "records, parts, components and bulletins for a question in words",

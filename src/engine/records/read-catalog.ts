@@ -69,7 +69,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
     bulletin: bulletins,
   });
   const sums = resolveSums(shaped("sums")[0], { records, components: systems.components, parts: parts.parts });
-  const words = shaped("words")[0]?.value ?? { ignore: [], mean: [] };
+  const words = shaped("words")[0]?.value ?? { ignore: [], plain: [], mean: [] };
   const maker = shaped("maker")[0]?.value ?? NO_MAKER;
 
   const found = all.flatMap((one) => one.list);

@@ -180,6 +180,6 @@ export function openSlice({ space, lines, years, plates }: Lines, slice: Slice):
     plates,
     moved: slice.moved ?? [],
     sums: slice.sums ?? [],
-    words: { ignore: [], mean: [] },
+    words: { ignore: [], plain: [], mean: [] },
   };
 }

@@ -19,7 +19,7 @@ export function nearest(typed: string, known: readonly string[]): string | undef
 }
 
 /** Letters left out, put in or mistaken; two neighbours the wrong way round are one slip. */
-function slipsBetween(typed: string, name: string): number {
+export function slipsBetween(typed: string, name: string): number {
   let i = 0;
   while (i < typed.length && typed[i] === name[i]) i++;
   const turned = typed.slice(0, i) + (typed[i + 1] ?? "") + (typed[i] ?? "") + typed.slice(i + 2);

@@ -56,7 +56,7 @@ export function copyLink(page: Page, label: string): Html {
     ["Markdown", `[${label.replaceAll(/[\\[\]]/g, "\\$&")}](${url})`],
     ["HTML", html`<a href="${url}">${label}</a>`.toString()],
   ];
-  return html`<details class="copy" data-pagefind-ignore="all"><summary>Link to this page</summary><dl>${forms.map(
+  return html`<details class="copy"><summary>Link to this page</summary><dl>${forms.map(
     ([name, text]) => html`<div><dt>${name}</dt><dd><code data-copy>${text}</code></dd></div>`,
   )}</dl></details>`;
 }

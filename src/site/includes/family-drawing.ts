@@ -53,14 +53,14 @@ export function familyDrawing(page: Page, family: PartFamily): Html | "" {
   const middles = middlesOf(widths);
   const width = (middles.at(-1) as number) + (widths.at(-1) as number) / 2 + EDGE;
   const { tops, bottom } = topsOf(rows);
-  return html`<section class="scroll family" aria-label="Drawing of the family. The same is said in words below it." tabindex="0" data-pagefind-ignore="all">
+  return html`<section class="scroll family" aria-label="Drawing of the family. The same is said in words below it." tabindex="0">
 <svg viewBox="0 0 ${width} ${bottom}" width="${width / 16}rem" height="${bottom / 16}rem" aria-hidden="true" focusable="false">
 ${middles.map((x, i) => html`<path class="${members[i]?.number === family.part ? "rail own" : "rail"}" d="M${x} ${BOX.top + BOX.height}V${bottom - 4}"/>`)}
 ${members.map((it, i) => box(page, it, middles[i] as number, widths[i] as number, it.number === family.part))}
 ${rows.map((row, i) => drawRow(row, middles, (tops[i] as number) + ROW.label))}
 </svg>
 </section>
-<p class="note" data-pagefind-ignore="all">${howToRead(rows)}</p>`;
+<p class="note">${howToRead(rows)}</p>`;
 }
 
 /** What is said of the part itself, what it may be taken for, and what is said between its relatives. */

@@ -25,8 +25,6 @@ export interface FrameParts {
   readonly ownAsk?: boolean;
   /** The page moved: browsers go there by themselves. */
   readonly movedTo?: string;
-  /** Attributes for the text search's index are on the page; a page without them is not indexed. */
-  readonly index?: boolean;
 }
 
 const NAVIGATION: readonly Crumb[] = [
@@ -92,7 +90,7 @@ ${
     ({ label, address }) => html`<li><a href="${page.href(address)}">${label}</a></li>`,
   )}<li aria-current="page">${parts.title}</li></ol></nav>`
 }
-<main id="content" tabindex="-1"${parts.index ? html` data-pagefind-body` : ""}>
+<main id="content" tabindex="-1">
 ${parts.body}
 </main>
 <footer class="foot">

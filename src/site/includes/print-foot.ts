@@ -5,5 +5,5 @@ import type { Page } from "./page.ts";
 
 export function printFoot(page: Page, words: string): Html {
   const url = new URL(page.address.slice(1), page.site.catalog.maker.site).href;
-  return html`<div class="printfoot" data-pagefind-ignore="all"><div class="code">${codeImage(url, "Code with the address of this page")}</div><p>${words}<br>${url}</p></div>`;
+  return html`<div class="printfoot"><div class="code">${codeImage(url, "Code with the address of this page")}</div><p>${words}<br>${url}</p></div>`;
 }

@@ -11,7 +11,7 @@ export function settingsTable(page: Page, settings: RecordView["settings"]): Htm
 <p class="figure"><b>${sayWindow(it.low, it.high)} ${it.unit}</b>${it.nominal !== undefined && it.low !== it.high ? html`, aim for ${it.stated ?? it.nominal}` : ""}${it.converted ? html` <span class="other">(${sayWindow(it.converted.low, it.converted.high)} ${it.converted.unit})</span>` : ""}</p>
 ${it.conditions ? html`<p>Conditions: ${it.conditions}</p>` : ""}
 <p class="scope">${it.scope.words}</p>
-<p class="on-screen" data-pagefind-ignore="all"><a href="${page.href("/settings/")}?setting=${encodeURIComponent(it.name)}">On your car, and your reading judged<span class="hidden">: ${it.name}</span></a></p></li>`,
+<p class="on-screen"><a href="${page.href("/settings/")}?setting=${encodeURIComponent(it.name)}">On your car, and your reading judged<span class="hidden">: ${it.name}</span></a></p></li>`,
   )}</ul>
 <p class="note">Limits count as inside. The record's unit comes first; converted limits are rounded inward and only help the eye.</p>`;
 }

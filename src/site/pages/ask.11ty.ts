@@ -14,6 +14,7 @@ export function render({ site }: { site: Site }): string {
     description: "Search the change records in your own words.",
     crumbs: [],
     scripts: ["ask"],
+    styles: ["island", "ask"],
     wasm: true,
     ownAsk: true,
     body: html`
@@ -22,13 +23,8 @@ export function render({ site }: { site: Site }): string {
 <label for="ask">Ask in your own words, by part number or by record</label>
 <div class="row"><input id="ask" name="q" type="search" autocomplete="off" enterkeyhint="search"><button type="submit">Ask</button></div>
 </form>
-<div id="reading" class="chips" hidden></div>
-<p id="status" role="status"></p>
-<div class="asked" id="asked" hidden>
-<section id="facets" class="facets" aria-label="Narrow down"></section>
-<ol id="results" class="records"></ol>
-</div>
-<p><button type="button" id="more" hidden>Show more</button></p>
+<p id="status" class="hidden" role="status"></p>
+<div id="asked" class="island"></div>
 <noscript><p class="box">Searching needs JavaScript. Everything can be read without it:</p></noscript>
 <section id="lists" aria-labelledby="by-system"><h2 id="by-system">By system</h2>
 <ul class="cards">${site.systems.map((system) => html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a></li>`)}</ul>

@@ -8,7 +8,6 @@ import { recordList } from "../includes/links.ts";
 import { renderCited } from "../includes/markdown.ts";
 import { openPage } from "../includes/page.ts";
 import { printFoot } from "../includes/print-foot.ts";
-import { searchTags } from "../includes/search-tags.ts";
 import type { Site } from "../site.ts";
 
 interface Data {
@@ -31,13 +30,12 @@ export function render({ site, bulletin }: Data): string {
     title: bulletin.id,
     description: facts.about,
     crumbs: [{ label: "Bulletins", address: "/bulletins/" }],
-    index: true,
     scripts: ["copy"],
     body: html`
 <article>
-<header class="title"><h1 data-pagefind-meta="title"><span class="id">${bulletin.id}</span> ${facts.title}</h1>
+<header class="title"><h1><span class="id">${bulletin.id}</span> ${facts.title}</h1>
 <p class="dates">Issued <time datetime="${facts.issued}">${facts.issued}</time></p>
-${searchTags({ type: "bulletin", rank: "500000000", about: facts.about })}</header>
+</header>
 <div class="text">${renderCited(page, facts.text)}</div>
 ${section("cited", "Records it cites", cited.length > 0 && recordList(page, cited))}
 ${copyLink(page, `${bulletin.id} ${facts.title}`)}

@@ -9,7 +9,6 @@ import { frame } from "../includes/frame.ts";
 import { html } from "../includes/html.ts";
 import { namedPart, recordList, trapsFirst } from "../includes/links.ts";
 import { openPage } from "../includes/page.ts";
-import { searchTags } from "../includes/search-tags.ts";
 import { upperFirst } from "../includes/words.ts";
 import type { Site } from "../site.ts";
 
@@ -38,30 +37,22 @@ export function render({ site, component: source }: Data): string {
       { label: component.system.name, address: address("system", component.system.id) },
       ...(component.under ? [{ label: upperFirst(component.under.title), address: component.under.address }] : []),
     ],
-    index: true,
     scripts: ["copy"],
     body: html`
 <article>
-<header class="title"><h1 data-pagefind-meta="title">${title}</h1>
+<header class="title"><h1>${title}</h1>
 ${component.aliases.length > 0 ? html`<p class="aliases">Also called ${component.aliases.join(", ")}.</p>` : ""}
-${searchTags({
-  type: "component",
-  system: [component.system.name],
-  component: [component.id],
-  rank: "400000000",
-  about: component.records.map((record) => record.title).join("; "),
-})}
 </header>
 ${section("changes", "What changed", recordList(page, records))}
 ${cautionBox(undefined, component.cautions)}
 ${section("includes", "Includes", component.includes.length > 0 && html`<ul>${component.includes.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
 ${section("places", "Places on the car", component.places.length > 0 && html`<ul>${component.places.map((place) => html`<li>${place}</li>`)}</ul>`)}
 ${section("parts", "Parts", component.parts.length > 0 && html`<ul>${component.parts.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
-${section("marks", "How to tell them apart", component.marks.length > 0 && html`${marksTables(page, component.marks)}${isCompared && html`<p data-pagefind-ignore="all"><a class="button" href="${page.href("/apart/")}?component=${component.id}#${component.id}">Tell them apart, mark by mark</a></p>`}`)}
+${section("marks", "How to tell them apart", component.marks.length > 0 && html`${marksTables(page, component.marks)}${isCompared && html`<p><a class="button" href="${page.href("/apart/")}?component=${component.id}#${component.id}">Tell them apart, mark by mark</a></p>`}`)}
 ${section("settings", "Settings", componentSettings(page, component.id))}
 ${section("sums", "Shop sums", sums.length > 0 && html`<ul>${sums.map(({ sum, title: job }) => html`<li><a href="${page.href("/sums/")}?sum=${sum}&job=${encodeURIComponent(job)}#${sum}">${job}</a></li>`)}</ul>`)}
 ${section("cited", "Cited by bulletins", component.citedBy.length > 0 && html`<ul>${component.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
-<p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=component:${component.id}">See it on the map</a></p>
+<p><a class="button" href="${page.href("/map/")}?focus=component:${component.id}">See it on the map</a></p>
 ${copyLink(page, title)}
 </article>`,
   });

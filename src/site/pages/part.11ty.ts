@@ -14,7 +14,6 @@ import { namedPart, partLink, recordList, statementLink, trapsFirst } from "../i
 import { marksTable } from "../includes/marks-table.ts";
 import { openPage, type Page } from "../includes/page.ts";
 import { printFoot } from "../includes/print-foot.ts";
-import { searchTags } from "../includes/search-tags.ts";
 import { counted } from "../includes/words.ts";
 import type { Site } from "../site.ts";
 
@@ -50,22 +49,14 @@ export function render({ site, part: source }: Data): string {
       { label: part.system.name, address: address("system", part.system.id) },
       { label: part.component.name, address: address("component", part.component.id) },
     ],
-    index: true,
     scripts: ["copy"],
     styles: ["drawing", "apart"],
     body: html`
 <article>
 <header class="title">
-<h1 data-pagefind-meta="title"><span class="id">${part.number}</span> ${part.name}</h1>
+<h1><span class="id">${part.number}</span> ${part.name}</h1>
 <p>${part.hand ? html`<span class="tag">${part.hand} hand, seen from the driver's seat facing forward</span> ` : ""}${ORIGIN[part.origin]}</p>
 ${part.castings.length > 0 ? html`<p>Cast into it, and not its part number: ${part.castings.join(", ")}.</p>` : ""}
-${searchTags({
-  type: "part",
-  system: [part.system.name],
-  component: [part.component.id],
-  rank: "300000000",
-  about: `${part.component.name}. ${ORIGIN[part.origin]}`,
-})}
 </header>
 ${refused.length > 0 && html`<aside class="box trap" aria-labelledby="trap"><h2 id="trap"><span aria-hidden="true">✕</span> Goes on, but must not be used</h2><ul>${[...new Set(refused.map((it) => it.for))].map((number) => html`<li>${number === undefined ? "where the car has nothing" : html`where ${namedPart(page, number)} belongs`}</li>`)}</ul><p>Why, and on which cars: under <a href="#family">Family</a>.</p></aside>`}
 ${cautionBox(undefined, part.cautions)}
@@ -75,10 +66,10 @@ ${section("settings", "Settings of this component", componentSettings(page, part
 ${section("family", "Family", familyOf(page, part, family))}
 ${section("retrofits", "Retrofits it takes part in", retrofits(page, part, family))}
 ${section("with", "Kits, and what is ordered along", along(page, part, family))}
-${section("relatives", "Other parts of the same component", others.length > 0 && html`<ul data-pagefind-ignore="all">${others.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
+${section("relatives", "Other parts of the same component", others.length > 0 && html`<ul>${others.map(({ id }) => html`<li>${namedPart(page, id)}</li>`)}</ul>`)}
 ${section("records", "Records", recordList(page, records))}
 ${section("cited", "Cited by bulletins", part.citedBy.length > 0 && html`<ul>${part.citedBy.map((it) => html`<li><a href="${page.href(it.address)}">${it.title}</a></li>`)}</ul>`)}
-<p data-pagefind-ignore="all"><a class="button" href="${page.href("/fit/")}?part=${encodeURIComponent(part.number)}">May it go on your car?</a> <a class="button" href="${page.href("/map/")}?focus=part:${part.number}">See it on the map</a></p>
+<p><a class="button" href="${page.href("/fit/")}?part=${encodeURIComponent(part.number)}">May it go on your car?</a> <a class="button" href="${page.href("/map/")}?focus=part:${part.number}">See it on the map</a></p>
 ${copyLink(page, `${part.number} ${part.name}`)}
 ${printFoot(page, `Part ${part.number}. Check before use.`)}
 </article>`,
@@ -93,7 +84,7 @@ function marks(page: Page, source: Part, { component, relatives }: PartView): Ht
   const table = marksTable(page, component.name, family);
   return (
     table &&
-    html`${table}${isCompared && html`<p data-pagefind-ignore="all"><a class="button" href="${page.href("/apart/")}?component=${encodeURIComponent(component.id)}#${component.id}">Tell it apart, mark by mark</a></p>`}`
+    html`${table}${isCompared && html`<p><a class="button" href="${page.href("/apart/")}?component=${encodeURIComponent(component.id)}#${component.id}">Tell it apart, mark by mark</a></p>`}`
   );
 }
 
@@ -127,8 +118,8 @@ ${deliveries.length > 0 && html`<h3>Who orders one gets the other</h3><ul>${deli
 ${mayGo.length > 0 && html`<h3>Where it may be used</h3><p>${mayGo.map((number, i) => html`${i > 0 ? "; in" : "In"} ${number === undefined ? "an empty place" : html`place of ${namedPart(page, number)}`}`)}; but only as told under <a href="#retrofits">Retrofits it takes part in</a>.</p>`}
 ${refused.length > 0 && html`<h3>Where it may not be used</h3><ul class="standins">${refused.map((it) => standInLine(page, it, "for", family))}</ul>`}
 ${part.replacedBy.length > 0 && html`<h3>What may, and may not, be used in its place</h3><ul class="standins">${part.replacedBy.map((it) => standInLine(page, it, "part", family))}</ul>`}
-${family.lookAlikes.length > 0 && html`<h3>What it may be taken for</h3><ul data-pagefind-ignore="all">${family.lookAlikes.map((it) => lookAlikeLine(page, it))}</ul>`}
-${between.length > 0 && html`<h3>Between its relatives</h3><ul data-pagefind-ignore="all">${between.map((it) => betweenLine(page, it))}</ul>`}
+${family.lookAlikes.length > 0 && html`<h3>What it may be taken for</h3><ul>${family.lookAlikes.map((it) => lookAlikeLine(page, it))}</ul>`}
+${between.length > 0 && html`<h3>Between its relatives</h3><ul>${between.map((it) => betweenLine(page, it))}</ul>`}
 ${part.standsInFor.length + part.replacedBy.length > 0 && silence()}`;
 }
 

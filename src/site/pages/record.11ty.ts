@@ -4,7 +4,6 @@ import { type RecordView, viewRecord } from "../../engine/answers/answer-record.
 import { VERDICT_WORDS } from "../../engine/answers/say.ts";
 import { address } from "../../engine/graph/node.ts";
 import type { ChangeRecord } from "../../engine/records/catalog.ts";
-import { isTrap } from "../../engine/records/is-trap.ts";
 import { KIND_WORDS } from "../../engine/records/kinds.ts";
 import { cautionBox, copyLink, marksTables, scopeLine, section } from "../includes/blocks.ts";
 import { frame } from "../includes/frame.ts";
@@ -13,7 +12,6 @@ import { namedPart, partLink, partLinks, recordLink } from "../includes/links.ts
 import { renderMarkdown } from "../includes/markdown.ts";
 import { openPage, type Page } from "../includes/page.ts";
 import { printFoot } from "../includes/print-foot.ts";
-import { searchTags } from "../includes/search-tags.ts";
 import { settingsTable } from "../includes/settings-table.ts";
 import type { Site } from "../site.ts";
 
@@ -39,10 +37,9 @@ export function render({ site, record: source }: Data): string {
       { label: "Records", address: "/records/" },
       ...(system ? [{ label: system.name, address: address("system", system.id) }] : []),
     ],
-    index: true,
     body: html`
 <article>
-${heading(page, record)}
+${heading(record)}
 ${ended(page, record)}
 ${trapBox(page, record)}
 ${cautionBox(record.caution, record.cautions)}
@@ -51,7 +48,7 @@ ${section("who", "Which cars", who(page, record))}
 ${section("story", "What changed and why", renderMarkdown(record.story))}
 ${section("tell-apart", "How to tell them apart", tellApart(page, record))}
 ${section("settings", "Settings", record.settings.length > 0 && settingsTable(page, record.settings))}
-${section("sums", "Shop sums", sums.length > 0 && html`<ul data-pagefind-ignore="all">${sums.map((it) => html`<li><a href="${page.href("/sums/")}?sum=${it.sum}&job=${encodeURIComponent(it.title)}#${it.sum}">${it.title}</a></li>`)}</ul>`)}
+${section("sums", "Shop sums", sums.length > 0 && html`<ul>${sums.map((it) => html`<li><a href="${page.href("/sums/")}?sum=${it.sum}&job=${encodeURIComponent(it.title)}#${it.sum}">${it.title}</a></li>`)}</ul>`)}
 ${section("procedures", "How it is done", procedures(record))}
 ${section("intervals", "Intervals", intervals(record))}
 ${section("tools", "Tools", record.tools.length > 0 && html`<ul>${record.tools.map((tool) => html`<li id="${tool.anchor}"><b>${tool.tool}</b> ${tool.use} ${tool.scope ? scopeLine(tool.scope, "") : ""}</li>`)}</ul>`)}
@@ -69,35 +66,12 @@ ${printFoot(page, `${record.id}, revision ${record.revision} of ${record.revised
   });
 }
 
-function heading(page: Page, record: RecordView): Html {
-  const { catalog } = page.site;
+function heading(record: RecordView): Html {
   return html`<header class="title">
-<p class="kinds" data-pagefind-ignore>${record.kinds.map((kind) => html`<span class="tag">${KIND_WORDS[kind].label}</span>`)}</p>
-<h1 data-pagefind-meta="title"><span class="id">${record.id}</span> ${record.title}</h1>
-<p class="dates" data-pagefind-ignore>Issued <time datetime="${record.issued}">${record.issued}</time>${record.revised ? html`, revised <time datetime="${record.revised}">${record.revised}</time>` : ""}, revision ${record.revision}</p>
-${searchTags({
-  type: "record",
-  system: record.systems.map((system) => system.name),
-  component: record.components.map((component) => component.id),
-  line: record.lines.map((id) => catalog.lines.find((line) => line.id === id)?.name ?? id),
-  year: record.years.map(String),
-  kind: record.kinds.map((kind) => KIND_WORDS[kind].label),
-  rank: rank(page, record),
-  about: `${record.starts}. ${record.story.split(/(?<=[.!?])\s/)[0] ?? ""}`,
-  trap: isTrapRecord(page, record),
-})}
+<p class="kinds">${record.kinds.map((kind) => html`<span class="tag">${KIND_WORDS[kind].label}</span>`)}</p>
+<h1><span class="id">${record.id}</span> ${record.title}</h1>
+<p class="dates">Issued <time datetime="${record.issued}">${record.issued}</time>${record.revised ? html`, revised <time datetime="${record.revised}">${record.revised}</time>` : ""}, revision ${record.revision}</p>
 </header>`;
-}
-
-/** The order of a list without words to match: traps before the rest, newer before older. */
-function rank(page: Page, record: RecordView): string {
-  const newest = 99_999_999 - Number(record.issued.replaceAll("-", ""));
-  return `${isTrapRecord(page, record) ? 1 : 2}${String(newest).padStart(8, "0")}`;
-}
-
-function isTrapRecord(page: Page, record: RecordView): boolean {
-  const source = page.site.catalog.records.get(record.id);
-  return source !== undefined && isTrap(source);
 }
 
 function ended(page: Page, record: RecordView): Html | "" {
@@ -220,5 +194,5 @@ function around(page: Page, record: RecordView): Html {
     "Cited by bulletins",
     record.citedBy.map((it) => html`<li>${link(it)}</li>`),
   )}${record.parts.length > 0 ? html`<div><dt>Parts</dt><dd>${partLinks(page, record.parts)}</dd></div>` : ""}</dl>
-<p data-pagefind-ignore="all"><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>`;
+<p><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>`;
 }

@@ -7,6 +7,12 @@ export const words = z
       .array(line)
       .default([])
       .describe("Words of a question that name nothing: what, changed, on, the. Default: none."),
+    plain: z
+      .array(line)
+      .default([])
+      .describe(
+        "Words that people use and the records do not, and that are no slip of a word of the trade: radio, sunroof. They are never corrected, only searched as text. Default: none.",
+      ),
     mean: z
       .array(z.strictObject({ say: z.array(line).min(1), mean: line }))
       .default([])

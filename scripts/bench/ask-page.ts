@@ -1,0 +1,208 @@
+/**
+ * From a question to its first result on the page "ask", with many records, in Chromium slowed down like a phone; and what was
+ * loaded until then.
+ *
+ * The whole question comes at once, as if pasted: whoever types gives the page more time to load ahead. The first question is the
+ * first thing that happens on the page, with nothing kept from before; the further ones are asked one after the other. A result is
+ * shown when it stands on the page and the frame with it is drawn.
+ */
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { buildSite } from "../../src/build/build-site.ts";
+import { readFolder } from "../../src/build/data/read-folder.ts";
+import { progressOn } from "../../src/build/progress.ts";
+import { serve } from "../../src/build/serve.ts";
+import type { Catalog } from "../../src/engine/records/catalog.ts";
+import { makeFolder } from "./make-folder.ts";
+import { random } from "./random.ts";
+
+export interface AskPageSizes {
+  readonly records: number;
+  /** How often it is begun with nothing loaded. */
+  readonly firsts: number;
+  /** Further questions on the same page. */
+  readonly further: number;
+  readonly slowdown: number;
+}
+export const ASK_PAGE_SIZES: AskPageSizes = { records: 10_000, firsts: 3, further: 12, slowdown: 4 };
+
+export interface Loaded {
+  readonly path: string;
+  readonly bytes: number;
+  readonly gzip: number;
+  /** It was there before the first result was shown. What was not is for the engine's answer, which comes after. */
+  readonly before: boolean;
+}
+
+export interface Timed {
+  readonly question: string;
+  /** From the question to the frame with its first result. */
+  readonly milliseconds: number;
+}
+
+export interface AskPageResult {
+  readonly sizes: AskPageSizes;
+  readonly firsts: readonly Timed[];
+  readonly further: readonly Timed[];
+  /** The page and all that it fetched for the first question. */
+  readonly loaded: readonly Loaded[];
+}
+
+export async function benchAskPage(
+  sizes: AskPageSizes,
+  browserPath: string,
+  say: (line: string) => void,
+): Promise<AskPageResult> {
+  const home = await mkdtemp(join(tmpdir(), "yearmark-ask-page-"));
+  const browser = await chromium.launch({ executablePath: browserPath, args: ["--no-sandbox"] });
+  try {
+    say(`building a site of ${sizes.records} records`);
+    const [folder, site] = [join(home, "many"), join(home, "_site")];
+    for (const [path, text] of makeFolder(sizes.records)) {
+      await mkdir(dirname(join(folder, path)), { recursive: true });
+      await writeFile(join(folder, path), text);
+    }
+    const { catalog } = await readFolder(folder);
+    if (!catalog) throw new Error("the generated folder has errors");
+    await buildSite({ data: folder, site, report: progressOn(process.stderr) });
+    const served = await serve({ folder: site, port: 0 });
+    const [first, ...others] = questionsOf(catalog, 1 + sizes.further) as [string, ...string[]];
+    say("asking");
+    const runs: AskPageResult[] = [];
+    for (let run = 0; run < sizes.firsts; run++)
+      runs.push(await askOnPage(browser, served.url, first, run === 0 ? others : [], sizes));
+    await served.close();
+    const [whole] = runs as [AskPageResult, ...AskPageResult[]];
+    return { ...whole, firsts: runs.flatMap((run) => run.firsts) };
+  } finally {
+    await browser.close();
+    await rm(home, { recursive: true, force: true });
+  }
+}
+
+/** Questions of many shapes about what is on record; a slip of the pen in some. */
+export function questionsOf({ components, parts, lines, years }: Catalog, count: number): string[] {
+  const { pick, whole } = random(1);
+  const component = (): string => {
+    const { name, aliases } = pick([...components.values()]);
+    return pick([name, ...aliases]);
+  };
+  const line = (): string => pick(lines).name;
+  const year = (): string => String(pick(years)).slice(2);
+  const slip = (text: string): string => {
+    const at = whole(1, text.length - 2);
+    return text.slice(0, at) + text.slice(at + 1);
+  };
+  const shapes: (() => string)[] = [
+    () => `what changed on the ${component()}`,
+    () => `${year()} ${line().toLowerCase()} ${component()}`,
+    () => `${pick([...parts.keys()])} fit a ${year()} ${line()}?`,
+    () => `${slip(component())} worn out`,
+    () => `which ${component()} is it, noise when cold`,
+    () => `${component()} loose on rough roads since '${year()}`,
+  ];
+  return Array.from({ length: count }, (_, i) => (shapes[i % shapes.length] as () => string)());
+}
+
+async function askOnPage(
+  browser: Browser,
+  url: string,
+  first: string,
+  others: readonly string[],
+  sizes: AskPageSizes,
+): Promise<AskPageResult> {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: "block" });
+  try {
+    const page = await context.newPage();
+    const loads = listenForLoads(page);
+    const session = await context.newCDPSession(page);
+    await session.send("Emulation.setCPUThrottlingRate", { rate: sizes.slowdown });
+    await page.goto(new URL("ask/", url).href, { waitUntil: "load" });
+    await page.evaluate(watchFirstResults);
+    const { shownAt, ...timedFirst } = await timed(page, first);
+    await page.waitForLoadState("networkidle");
+    const loaded = (await Promise.all(loads)).map(({ endedAt, ...load }) => ({ ...load, before: endedAt <= shownAt }));
+    const further: Timed[] = [];
+    for (const question of others) {
+      const { shownAt: _, ...one } = await timed(page, question);
+      further.push(one);
+    }
+    return { sizes, firsts: [timedFirst], further, loaded };
+  } finally {
+    await context.close();
+  }
+}
+
+type Load = Omit<Loaded, "before"> & { readonly endedAt: number };
+
+/** The list grows as the page loads, its worker's files included. */
+function listenForLoads(page: Page): Promise<Load>[] {
+  const loads: Promise<Load>[] = [];
+  page.on("requestfinished", (request) => {
+    const read = async (): Promise<Load> => {
+      const answer = await request.response();
+      // A redirect has no body.
+      const body = (await answer?.body().catch(() => undefined)) ?? Buffer.alloc(0);
+      const { startTime, responseEnd } = request.timing();
+      return {
+        path: new URL(request.url()).pathname,
+        bytes: body.length,
+        gzip: gzipSync(body).length,
+        endedAt: startTime + responseEnd,
+      };
+    };
+    loads.push(read());
+  });
+  return loads;
+}
+
+declare global {
+  interface Window {
+    /** When the question came and when its first result was shown, in milliseconds; nothing while none is shown. */
+    firstResult?: { readonly asked: number; readonly shown: number } | undefined;
+  }
+}
+
+async function timed(page: Page, question: string): Promise<Timed & { readonly shownAt: number }> {
+  const box = page.locator("#ask");
+  await box.fill("");
+  await page.waitForFunction(() => document.querySelector("#asked .records li") === null);
+  await box.fill(question);
+  const shown = await page
+    .waitForFunction(() => window.firstResult, undefined, { timeout: 120_000 })
+    .catch(() => {
+      throw new Error(`The page shows no result for "${question}"`);
+    });
+  const result = await shown.jsonValue();
+  if (!result) throw new Error("The first result was gone before it could be read.");
+  return { question, milliseconds: result.shown - result.asked, shownAt: result.shown };
+}
+
+/** Runs in the page. */
+function watchFirstResults(): void {
+  const now = (): number => performance.timeOrigin + performance.now();
+  let asked: number | undefined;
+  document.addEventListener(
+    "input",
+    ({ target }) => {
+      window.firstResult = undefined;
+      asked = (target as HTMLInputElement).value === "" ? undefined : now();
+    },
+    { capture: true },
+  );
+  new MutationObserver(() => {
+    const start = asked;
+    const isShown = [...document.querySelectorAll("#asked .records li")].some((item) => item.checkVisibility());
+    if (start === undefined || !isShown) return;
+    asked = undefined;
+    // The frame with the result is drawn when the next one is begun.
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() => {
+        window.firstResult = { asked: start, shown: now() };
+      }),
+    );
+  }).observe(document.body, { subtree: true, childList: true, attributes: true });
+}

@@ -1,0 +1,104 @@
+/** What questions are read and ranked with, loaded as it is needed: the words first, then what a question may be about. */
+
+import { cardAddress } from "../../engine/ask/card.ts";
+import type { Card } from "../../engine/ask/card-shape.ts";
+import { type Found, findRecords, systemsFor } from "../../engine/ask/find-records.ts";
+import { keepPicked } from "../../engine/ask/keep-picked.ts";
+import { findNumber, type Numbered, type Numbers, plainNumber, runsAt, shelfOf } from "../../engine/ask/numbers.ts";
+import type { Query } from "../../engine/ask/rank.ts";
+import { type Reading, readQuestion } from "../../engine/ask/read-question.ts";
+import { shelfFile } from "../../engine/ask/shelf-file.ts";
+import { split } from "../../engine/ask/split.ts";
+import type { Vocabulary } from "../../engine/ask/vocabulary-shape.ts";
+import type { Asked } from "./address.ts";
+import { TextSearch } from "./text-search.ts";
+
+/** A question that was read, with all that it takes to find its records again, as when an answer says which ones carry it. */
+export interface Heard {
+  /** What was read, and what is left of it once chips are taken away. */
+  readonly whole: Reading;
+  readonly reading: Reading;
+  readonly cards: readonly Card[];
+  readonly query: Query;
+  find(carriedBy?: readonly string[]): Found;
+  /** The text search could not be loaded: only what the records are called was looked at. */
+  readonly withoutText: boolean;
+}
+
+export class World {
+  readonly vocabulary: Vocabulary;
+  readonly text: TextSearch;
+  readonly #root: URL;
+  readonly #files = new Map<string, Promise<unknown>>();
+
+  private constructor(root: URL, vocabulary: Vocabulary) {
+    this.#root = root;
+    this.vocabulary = vocabulary;
+    this.text = new TextSearch(root);
+  }
+
+  static async load(root: URL): Promise<World> {
+    return new World(root, await fetchJson<Vocabulary>(new URL("data/vocabulary.json", root)));
+  }
+
+  async hear({ question, picks, chosen }: Asked): Promise<Heard> {
+    const { vocabulary } = this;
+    const numbers = await this.#numbersIn(question);
+    const whole = readQuestion(vocabulary, question, numbers);
+    const reading = keepPicked(whole, picks);
+    const systems = systemsFor(reading, vocabulary, systemsOf(reading, numbers));
+    const words = [...new Set([...reading.rest.split(" ").filter(Boolean), ...reading.phrases])];
+    const [cards, held] = await Promise.all([this.#cardsOf(systems), this.text.holders(words).catch(() => undefined)]);
+    const pages = new Map(cards.flatMap((card) => (card.page === undefined ? [] : [[card.page, cardAddress(card)]])));
+    const holders = new Map(
+      [...(held ?? [])].map(([word, ids]) => [word, new Set([...ids].map((id) => pages.get(id) ?? id))]),
+    );
+    const none: ReadonlySet<string> = new Set();
+    const query: Query = { reading, vocabulary, holders: (word) => holders.get(word) ?? none };
+    return {
+      ...{ whole, reading, cards, query, withoutText: held === undefined && words.length > 0 },
+      find: (carriedBy = []) => findRecords(cards, query, { chosen, carriedBy }),
+    };
+  }
+
+  async #cardsOf(systems: readonly string[]): Promise<Card[]> {
+    const all = await Promise.all(
+      systems.map((id) => this.#load<readonly Card[]>(`data/ask/systems/${encodeURIComponent(id)}.json`)),
+    );
+    return [...new Map(all.flat().map((card) => [cardAddress(card), card])).values()];
+  }
+
+  /** The numbers that begin like one that may stand in the question. */
+  async #numbersIn(question: string): Promise<Numbers> {
+    const words = split(question);
+    const shelves = new Set(words.flatMap((_, at) => runsAt(words, at).map(({ plain }) => shelfOf(plain))));
+    const wanted = [...shelves].filter((shelf) => this.vocabulary.shelves.includes(shelf));
+    const found = await Promise.all(
+      wanted.map((shelf) => this.#load<Record<string, Numbered[]>>(`data/ask/numbers/${shelfFile(shelf)}`)),
+    );
+    return new Map(found.flatMap((shelf) => Object.entries(shelf)));
+  }
+
+  #load<T>(path: string): Promise<T> {
+    const known = this.#files.get(path) as Promise<T> | undefined;
+    if (known) return known;
+    const coming = fetchJson<T>(new URL(path, this.#root));
+    this.#files.set(path, coming);
+    coming.catch(() => this.#files.delete(path)); // On a bad network the next question tries again.
+    return coming;
+  }
+}
+
+function systemsOf({ chips }: Reading, numbers: Numbers): string[] {
+  return chips.flatMap(({ kind, ids }) =>
+    kind === "part" || kind === "record" || kind === "bulletin"
+      ? ids.flatMap((id) => findNumber(numbers, plainNumber(id)).flatMap(({ systems }) => systems))
+      : [],
+  );
+}
+
+async function fetchJson<T>(url: URL): Promise<T> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`${url.pathname} could not be loaded (${answer.status})`);
+  return (await answer.json()) as T;
+}

@@ -1,0 +1,36 @@
+/** What the ask page loads: the words of questions, and by system and by the beginning of a number what a question may be about. */
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { askIndexOf } from "../engine/answers/ask-index.ts";
+import { cardAddress } from "../engine/ask/card.ts";
+import type { Card } from "../engine/ask/card-shape.ts";
+import { type Numbered, shelfOf } from "../engine/ask/numbers.ts";
+import { shelfFile } from "../engine/ask/shelf-file.ts";
+import type { Catalog } from "../engine/records/catalog.ts";
+
+/** `names` says what the text search calls each page. Returns how many files were written. */
+export async function writeAsk(catalog: Catalog, folder: string, names: ReadonlyMap<string, string>): Promise<number> {
+  const { vocabulary, cards, numbers } = askIndexOf(catalog);
+  const named = cards.map((card): Card => {
+    const page = names.get(cardAddress(card));
+    return page === undefined ? card : { ...card, page };
+  });
+  const shelves = new Map<string, [string, readonly Numbered[]][]>();
+  for (const [number, found] of numbers)
+    shelves.set(shelfOf(number), [...(shelves.get(shelfOf(number)) ?? []), [number, found]]);
+  const files = new Map<string, unknown>([
+    ["vocabulary.json", vocabulary],
+    // A record under no system may be about anything, so it is among those of each.
+    ...catalog.systems.map(({ id }): [string, unknown] => [
+      `ask/systems/${id}.json`,
+      named.filter(({ systems }) => systems.length === 0 || systems.includes(id)),
+    ]),
+    ...[...shelves].map(([shelf, found]): [string, unknown] => [
+      `ask/numbers/${shelfFile(shelf)}`,
+      Object.fromEntries(found.sort(([a], [b]) => (a < b ? -1 : 1))),
+    ]),
+  ]);
+  for (const inner of ["systems", "numbers"]) await mkdir(join(folder, "data", "ask", inner), { recursive: true });
+  for (const [name, value] of files) await writeFile(join(folder, "data", name), `${JSON.stringify(value)}\n`);
+  return files.size;
+}

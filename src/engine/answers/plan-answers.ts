@@ -1,0 +1,223 @@
+/**
+ * Which of the engine's questions a question in words asks. The first that applies:
+ *
+ *   a part named, or one that comes from another car      may it go on this car; asked for its number, which one is current
+ *   "retrofit", or "fit" without a part                    what the car may be improved with, of that component
+ *   "replace", "order", "current" with a component         the current number of what the car was built with there
+ *   "how often"                                            what is due on the car
+ *   a figure by name, unit or "how much"                   the setting in force; with a figure in the question, whether it passes
+ *   "which one", "tell apart" with a component             by which marks its parts are told apart
+ *   a record named, and a car or "apply"                   whether it applies
+ *   "what changed" with a year                             the net change against the year before, or between two years
+ *
+ * What none of these is has no answer of its own; the records stand alone.
+ */
+import type { Asked } from "../ask/asked.ts";
+import type { Reading } from "../ask/read-question.ts";
+import type { Vocabulary } from "../ask/vocabulary-shape.ts";
+import { belongsAt } from "../interchange/belongs.ts";
+import { NONE } from "../scope/diagram.ts";
+import { readCar } from "./car.ts";
+import type { CarKnowledge } from "./car-knowledge.ts";
+import { carsAsked } from "./car-of-question.ts";
+import { findAskedDues, findAskedSettings } from "./find-asked-matter.ts";
+import { saysMark } from "./marks-said.ts";
+import { partIndexOf } from "./part-indexes.ts";
+import { placesSaid } from "./places-said.ts";
+import type { CarInput } from "./shapes/car.ts";
+
+export type Planned =
+  | { readonly question: "may-fit"; readonly part: string; readonly place?: string; readonly car: CarInput }
+  | { readonly question: "current"; readonly part?: string; readonly place?: string; readonly car: CarInput }
+  | { readonly question: "retrofits"; readonly component: string; readonly car: CarInput }
+  | {
+      readonly question: "schedule";
+      readonly car: CarInput;
+      readonly about: readonly string[];
+      readonly names?: readonly string[];
+    }
+  | { readonly question: "setting"; readonly setting: string; readonly car: CarInput }
+  | { readonly question: "reading"; readonly setting: string; readonly value: string; readonly car: CarInput }
+  | {
+      readonly question: "tell-apart";
+      readonly component?: string;
+      readonly parts?: readonly string[];
+      readonly car: CarInput;
+    }
+  | { readonly question: "applies"; readonly record: string; readonly car: CarInput }
+  | {
+      readonly question: "net-change";
+      readonly from: number;
+      readonly to: number;
+      readonly car: CarInput;
+      readonly about: readonly string[];
+    };
+
+/** More places, or more parts from the other car, than these are no answer but a list. */
+const MOST = 4;
+
+/** `records` are those that the question is about, the best first. */
+export function planAnswers(
+  knowledge: CarKnowledge,
+  vocabulary: Vocabulary,
+  reading: Reading,
+  picked: CarInput,
+  records: readonly string[],
+): Planned[] {
+  const { catalog } = knowledge;
+  const asked = new Set<Asked>(reading.asked.map((it) => it.asked));
+  const idsOf = (kind: string): string[] => reading.chips.flatMap((chip) => (chip.kind === kind ? chip.ids : []));
+  const parts = idsOf("part").filter((number) => catalog.parts.has(number) || catalog.relatives.has(number));
+  const components = componentsMeant(knowledge, reading, records);
+  const isOfFitting = asked.has("fits") || asked.has("retrofit");
+  const twoCars =
+    isOfFitting || asked.has("replaces") || reading.chips.some(({ donor }) => donor) || isTwoCars(reading);
+  const { car, donor } = carsAsked(catalog.space, reading, picked, twoCars && !asked.has("changed"));
+  const isCarSaid = reading.chips.some(({ kind }) => ["line", "year", "trait"].includes(kind));
+  const all = { knowledge, reading, car };
+
+  if (parts.length > 0) {
+    if (asked.has("tell-apart") && parts.length > 1) return [{ question: "tell-apart", parts, car }];
+    if (asked.has("current") || asked.has("replaces")) {
+      const current = parts.slice(0, MOST).map((part): Planned => ({ question: "current", part, car }));
+      return isOfFitting ? [...fits(all, parts), ...current] : current;
+    }
+    if (asked.has("interval"))
+      return [{ question: "schedule", car: { ...car, fitted: [...(car.fitted ?? []), ...parts] }, about: components }];
+    if (asked.has("tell-apart") && !isCarSaid && !isOfFitting)
+      return components.slice(0, 1).map((component) => ({ question: "tell-apart", component, car }));
+    if (!asked.has("setting") && (isOfFitting || isCarSaid || asked.size === 0)) return fits(all, parts);
+  }
+  const [component] = components;
+  if (donor && component !== undefined) {
+    const from = partsBuilt(all, component, donor);
+    if (from.length > 0) return from;
+  }
+  const dues = findAskedDues(catalog, vocabulary, reading, records);
+  if (asked.has("interval") || (dues.length > 0 && !isOfFitting && !hasYears(reading, asked)))
+    return [{ question: "schedule", car, about: components, names: dues }];
+  const settings = findAskedSettings(catalog, vocabulary, reading, records);
+  const isOfFigure = settings.length > 0 && !hasYears(reading, asked);
+  if (component !== undefined) {
+    if (asked.has("retrofit")) return [{ question: "retrofits", component, car }];
+    if (asked.has("current") || asked.has("replaces")) {
+      const current = currentAt(all, component);
+      if (current.length > 0) return current;
+    }
+    // "Which one" of a known car asks what belongs there, and how to tell it from what does not.
+    if (asked.has("tell-apart") && !isOfFigure)
+      return [{ question: "tell-apart", component, car }, ...(isCarSaid ? currentAt(all, component) : [])];
+  }
+  const [record] = idsOf("record");
+  if (record !== undefined && catalog.records.has(record) && (asked.has("applies") || isCarSaid))
+    return [{ question: "applies", record, car }];
+  if (isOfFigure) return settings.map((setting) => settingOrReading(reading, setting, settings.length === 1, car));
+  if (hasYears(reading, asked) && record === undefined) return changes(all);
+  if (component === undefined || asked.has("changed")) return [];
+  if (asked.has("fits")) return [{ question: "retrofits", component, car }];
+  const isOnlyCar = reading.rest === "" && reading.asked.length === 0 && isCarSaid && idsOf("component").length > 0;
+  if (isOnlyCar) return currentAt(all, component);
+  const isNamed = idsOf("component").includes(component);
+  return isNamed && reading.asked.length === 0 && saysMark(catalog, vocabulary, component, reading)
+    ? [{ question: "tell-apart", component, car }]
+    : [];
+}
+
+interface All {
+  readonly knowledge: CarKnowledge;
+  readonly reading: Reading;
+  readonly car: CarInput;
+}
+
+/** The parts named, each in the places that the question speaks of. */
+function fits({ knowledge: { catalog }, reading, car }: All, parts: readonly string[]): Planned[] {
+  const planned = parts.flatMap((part): Planned[] => {
+    const places = catalog.components.get(catalog.parts.get(part)?.component ?? "")?.places ?? [];
+    const said = placesSaid(places, reading);
+    return said.length < places.length
+      ? said.map((place) => ({ question: "may-fit", part, place, car }))
+      : [{ question: "may-fit", part, car }];
+  });
+  return planned.slice(0, MOST);
+}
+
+/** What changed is asked of years. */
+function hasYears({ chips }: Reading, asked: ReadonlySet<Asked>): boolean {
+  return asked.has("changed") && chips.some(({ kind }) => kind === "year");
+}
+
+/** The current number of what the car was built with, in each place of a component that the question speaks of. */
+function currentAt({ knowledge, reading, car }: All, component: string): Planned[] {
+  const all = knowledge.catalog.components.get(component)?.places ?? [];
+  const places = placesSaid(all, reading).filter((place) => isOnCar(knowledge, place, car));
+  return places.length <= MOST ? places.map((place) => ({ question: "current", place, car })) : [];
+}
+
+/** Two years or two lines in one question that asks nothing else speak of two cars. */
+function isTwoCars({ chips, asked }: Reading): boolean {
+  const two = (kind: string): boolean => chips.filter((chip) => chip.kind === kind).length > 1;
+  return asked.length === 0 && (two("year") || two("line"));
+}
+
+/** The components named; where none is, that of the best record, if the question has words of its own for it. */
+function componentsMeant({ catalog }: CarKnowledge, { chips, rest }: Reading, records: readonly string[]): string[] {
+  const named = chips.filter(({ kind }) => kind === "component").flatMap(({ ids }) => ids);
+  const ofParts = chips
+    .filter(({ kind }) => kind === "part")
+    .flatMap(({ ids }) => ids.flatMap((id) => catalog.parts.get(id)?.component ?? []));
+  const known = [...new Set([...named, ...ofParts])].filter((id) => catalog.components.has(id));
+  if (known.length > 0) {
+    // Of several, the one that the best record is about comes first.
+    const best = catalog.records.get(records[0] ?? "")?.components.map(({ id }) => id) ?? [];
+    return known.toSorted((a, b) => Number(best.includes(b)) - Number(best.includes(a)));
+  }
+  const [main] = rest === "" ? [] : (catalog.records.get(records[0] ?? "")?.components ?? []);
+  return main ? [main.id] : [];
+}
+
+/** The parts of a component that the other car was built with, each as a question for this car. */
+function partsBuilt({ knowledge, reading, car }: All, component: string, donor: CarInput): Planned[] {
+  const { catalog } = knowledge;
+  const { cars } = readCar(knowledge, donor);
+  if (cars === NONE) return [];
+  const index = partIndexOf(catalog);
+  const places = placesSaid(catalog.components.get(component)?.places ?? [], reading);
+  const found = places.flatMap((place) =>
+    belongsAt(index, place, cars).flatMap(({ belonging }): Planned[] =>
+      belonging.what === "part" ? [{ question: "may-fit", part: belonging.part, place, car }] : [],
+    ),
+  );
+  return found.length <= MOST ? found : [];
+}
+
+function isOnCar(knowledge: CarKnowledge, place: string, car: CarInput): boolean {
+  const index = partIndexOf(knowledge.catalog);
+  return belongsAt(index, place, readCar(knowledge, car).cars).some(({ belonging }) => belonging.what === "part");
+}
+
+/** A figure in the question is a reading, where only one setting can be meant. */
+function settingOrReading({ figures }: Reading, setting: string, only: boolean, car: CarInput): Planned {
+  const [value] = figures;
+  return value !== undefined && only
+    ? { question: "reading", setting, value, car }
+    : { question: "setting", setting, car };
+}
+
+/** Without its line a car is too many cars to say what changed on all of them. */
+function changes({ knowledge: { catalog }, reading, car }: All): Planned[] {
+  const { space, years: known } = catalog;
+  const years = reading.chips.flatMap(({ kind, ids }) => (kind === "year" ? ids.map(Number) : []));
+  const [last, first] = [Math.max(...years), Math.min(...years)];
+  const [year, line] = [space.role("year"), space.role("line")];
+  if (years.length === 0 || year === undefined) return [];
+  const isLineSaid = line === undefined || car.facts?.[space.trait(line).id] !== undefined || car.plate !== undefined;
+  const from = first < last ? first : known[known.indexOf(last) - 1];
+  if (from === undefined || (!isLineSaid && catalog.lines.length > 1)) return [];
+  const facts = { ...car.facts, [space.trait(year).id]: String(last) };
+  return [{ question: "net-change", from, to: last, car: { ...car, facts }, about: topicsOf(reading) }];
+}
+
+/** Systems and components that the question names. */
+function topicsOf({ chips }: Reading): string[] {
+  return chips.flatMap(({ kind, ids }) => (kind === "system" || kind === "component" ? ids : []));
+}
