@@ -21,7 +21,7 @@ import { random } from "./random.ts";
 
 export interface AskPageSizes {
   readonly records: number;
-  /** How often it is begun with nothing loaded. */
+  /** So many questions are each the first on a page with nothing loaded. */
   readonly firsts: number;
   /** Further questions on the same page. */
   readonly further: number;
@@ -47,7 +47,7 @@ export interface AskPageResult {
   readonly sizes: AskPageSizes;
   readonly firsts: readonly Timed[];
   readonly further: readonly Timed[];
-  /** The page and all that it fetched for the first question. */
+  /** The page and all that it fetched for a first question, the one that loaded most. */
   readonly loaded: readonly Loaded[];
 }
 
@@ -69,14 +69,19 @@ export async function benchAskPage(
     if (!catalog) throw new Error("the generated folder has errors");
     await buildSite({ data: folder, site, report: progressOn(process.stderr) });
     const served = await serve({ folder: site, port: 0 });
-    const [first, ...others] = questionsOf(catalog, 1 + sizes.further) as [string, ...string[]];
+    const questions = questionsOf(catalog, sizes.firsts + sizes.further);
+    const others = questions.splice(sizes.firsts);
     say("asking");
-    const runs: AskPageResult[] = [];
-    for (let run = 0; run < sizes.firsts; run++)
-      runs.push(await askOnPage(browser, served.url, first, run === 0 ? others : [], sizes));
+    const runs: Asked[] = [];
+    for (const [run, first] of questions.entries())
+      runs.push(await askOnPage(browser, served.url, first, run === 0 ? others : [], sizes.slowdown));
     await served.close();
-    const [whole] = runs as [AskPageResult, ...AskPageResult[]];
-    return { ...whole, firsts: runs.flatMap((run) => run.firsts) };
+    return {
+      sizes,
+      firsts: runs.map(({ first }) => first),
+      further: runs.flatMap(({ further }) => further),
+      loaded: runs.map(({ loaded }) => loaded).reduce((most, one) => (bytesOf(one) > bytesOf(most) ? one : most)),
+    };
   } finally {
     await browser.close();
     await rm(home, { recursive: true, force: true });
@@ -97,40 +102,51 @@ export function questionsOf({ components, parts, lines, years }: Catalog, count:
     return text.slice(0, at) + text.slice(at + 1);
   };
   const shapes: (() => string)[] = [
+    () => `${component()} loose on rough roads since '${year()}`,
     () => `what changed on the ${component()}`,
     () => `${year()} ${line().toLowerCase()} ${component()}`,
     () => `${pick([...parts.keys()])} fit a ${year()} ${line()}?`,
     () => `${slip(component())} worn out`,
     () => `which ${component()} is it, noise when cold`,
-    () => `${component()} loose on rough roads since '${year()}`,
   ];
   return Array.from({ length: count }, (_, i) => (shapes[i % shapes.length] as () => string)());
+}
+
+interface Asked {
+  readonly first: Timed;
+  readonly further: readonly Timed[];
+  readonly loaded: readonly Loaded[];
+}
+
+/** Of what was there before the first result, compressed. */
+export function bytesOf(loaded: readonly Loaded[]): number {
+  return loaded.filter(({ before }) => before).reduce((sum, { gzip }) => sum + gzip, 0);
 }
 
 async function askOnPage(
   browser: Browser,
   url: string,
-  first: string,
+  question: string,
   others: readonly string[],
-  sizes: AskPageSizes,
-): Promise<AskPageResult> {
+  slowdown: number,
+): Promise<Asked> {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: "block" });
   try {
     const page = await context.newPage();
     const loads = listenForLoads(page);
     const session = await context.newCDPSession(page);
-    await session.send("Emulation.setCPUThrottlingRate", { rate: sizes.slowdown });
+    await session.send("Emulation.setCPUThrottlingRate", { rate: slowdown });
     await page.goto(new URL("ask/", url).href, { waitUntil: "load" });
     await page.evaluate(watchFirstResults);
-    const { shownAt, ...timedFirst } = await timed(page, first);
+    const { shownAt, ...timedFirst } = await timed(page, question);
     await page.waitForLoadState("networkidle");
     const loaded = (await Promise.all(loads)).map(({ endedAt, ...load }) => ({ ...load, before: endedAt <= shownAt }));
     const further: Timed[] = [];
-    for (const question of others) {
-      const { shownAt: _, ...one } = await timed(page, question);
+    for (const other of others) {
+      const { shownAt: _, ...one } = await timed(page, other);
       further.push(one);
     }
-    return { sizes, firsts: [timedFirst], further, loaded };
+    return { first: timedFirst, further, loaded };
   } finally {
     await context.close();
   }
@@ -198,11 +214,11 @@ function watchFirstResults(): void {
     const isShown = [...document.querySelectorAll("#asked .records li")].some((item) => item.checkVisibility());
     if (start === undefined || !isShown) return;
     asked = undefined;
-    // The frame with the result is drawn when the next one is begun.
-    requestAnimationFrame(() =>
-      requestAnimationFrame(() => {
-        window.firstResult = { asked: start, shown: now() };
-      }),
-    );
+    // A message sent while a frame is being prepared comes once it is drawn.
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      window.firstResult = { asked: start, shown: now() };
+    };
+    requestAnimationFrame(() => port2.postMessage(undefined));
   }).observe(document.body, { subtree: true, childList: true, attributes: true });
 }

@@ -9,18 +9,21 @@ export function showAskPage({ sizes, firsts, further, loaded }: AskPageResult): 
     loaded.filter(({ before }) => before).reduce((total, file) => total + file[key], 0);
   const kilobytes = (bytes: number): string => (bytes / 1000).toFixed(1).padStart(8);
   const of = (times: readonly Timed[]): number => median(times.map(({ milliseconds }) => milliseconds));
+  const line = ({ question, milliseconds }: Timed): string => `${milliseconds.toFixed(0).padStart(8)}  ${question}`;
   const met = (isMet: boolean): string => (isMet ? "met" : "NOT MET");
   return [
     `From a question to its first result, ${sizes.records} records, processor slowed down ${sizes.slowdown} times, ms:`,
-    `the first, nothing loaded before: ${firsts.map(({ milliseconds }) => milliseconds.toFixed(0)).join(", ")}`,
-    ...further.map(({ question, milliseconds }) => `${milliseconds.toFixed(0).padStart(8)}  ${question}`),
+    "the first on a page, nothing loaded before:",
+    ...firsts.map(line),
+    "after it:",
+    ...further.map(line),
     ...(further.length > 0
       ? [
           `median of these: ${of(further).toFixed(0)} ms (aim < ${AIMS.milliseconds}: ${met(of(further) < AIMS.milliseconds)})`,
         ]
       : []),
     "",
-    "Loaded for the first, kB (compressed), what came after its first result marked +:",
+    "Loaded for a first question, the one that takes most, kB (compressed); what came after its first result marked +:",
     ...loaded.map(
       (file) => `${file.before ? " " : "+"}${kilobytes(file.bytes)} (${kilobytes(file.gzip).trim()})  ${file.path}`,
     ),

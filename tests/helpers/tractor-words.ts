@@ -1,6 +1,6 @@
 /** The words of a made-up maker of tractors, years 1957 to 1962, as a question is read with them, and its numbers. */
 import { type Numbered, type Numbers, plainNumber } from "../../src/engine/ask/numbers.ts";
-import type { Name, Vocabulary } from "../../src/engine/ask/vocabulary.ts";
+import type { Name, Vocabulary } from "../../src/engine/ask/vocabulary-shape.ts";
 
 const name = (kind: Name["kind"], id: string, label: string, ...also: string[]): Name => ({
   kind,
@@ -80,6 +80,7 @@ export const TRACTOR_WORDS: Vocabulary = {
     },
   ],
   units: ["psi", "bar", "mm", "ft-lb", "V"],
+  shelves: ["31", "44", "HT", "HY", "TB"],
   records: 40,
   components: {
     pump: { system: "hydraulics", records: 12 },

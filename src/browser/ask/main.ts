@@ -85,7 +85,7 @@ function show(now: Now, more: () => void): void {
       <div id="reading">${chipsView(heard.whole, heard.reading, asked.picks, (picks) => go({ ...asked, picks }))}</div>
       ${carView(asked, answered)}
       ${answer.answers.length > 0 && answered ? answersView({ href, say: (step) => say(asked, step) }, answered.answers) : nothing}
-      ${answered && answered.lines.length > 1 && answer.verdict !== "nothing on record" ? linesView(asked, answered.lines) : nothing}
+      ${answered && answered.lines.length > 1 && asksOfCar(answer) ? linesView(asked, answered.lines) : nothing}
       ${answer.verdict === "nothing on record" ? html`<p class="box nothing"><b>${answer.words}</b></p>` : nothing}
       ${heard.withoutText ? html`<p class="note">The text search could not be loaded: only what the records are called was looked at.</p>` : nothing}
       ${thingsView(answer)}
@@ -125,6 +125,13 @@ function carView(asked: Asked, answered: Answered | undefined): TemplateResult |
     ({ label, search }) =>
       html`<li><button type="button" class="choice" @click=${() => go({ ...asked, car: readCar(search).steps })}>${label}</button></li>`,
   )}</ul></details>`;
+}
+
+/** Only some questions have an answer of their own; of the others nobody needs to know the line. */
+function asksOfCar({ verdict, reading: { asked, chips, figures } }: AskAnswer): boolean {
+  const has = (kind: string): boolean => chips.some((chip) => chip.kind === kind);
+  const isOfCar = asked.some(({ asked: it }) => (it === "changed" ? has("year") : it !== "why" && it !== "how"));
+  return verdict !== "nothing on record" && (isOfCar || has("part") || figures.length > 0 || (has("component") && has("year")));
 }
 
 /** An answer is for a car, and its line is the least that has to be known. */

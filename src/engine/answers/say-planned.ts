@@ -28,12 +28,18 @@ export interface Given {
 export function askPlanned(knowledge: CarKnowledge, planned: readonly Planned[]): Given[] {
   return planned.flatMap((asked): Given[] => {
     try {
-      return [{ asked, ...answerOne(knowledge, asked) }];
+      const given = answerOne(knowledge, asked);
+      const place = planned.length > 1 && "place" in asked && asked.place !== undefined ? `${capital(asked.place)}: ` : "";
+      return [{ asked, ...given, says: `${place}${given.says}` }];
     } catch (error) {
       if (error instanceof QuestionError) return [];
       throw error;
     }
   });
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function answerOne(knowledge: CarKnowledge, asked: Planned): Omit<Given, "asked"> {

@@ -121,10 +121,10 @@ test.each(FORMS)("%s is a form of a known word: %s", (word, known) => {
 
 describe("compared with the rule, word by word", () => {
   // Few letters and short words, so that many lie near each other; typed is one of them with up to four slips.
-  const word = fc.oneof(fc.stringMatching(/^[aekst]{3,6}$/), fc.stringMatching(/^(cat|kas|ter|ak){2,4}[est]?$/));
+  const word = fc.oneof(fc.stringMatching(/^ka[tsr]{1,2}[aei][lrn]$/), fc.stringMatching(/^(cat|kas|ter|ak){2,4}[est]?$/));
   const slip = fc.tuple(fc.nat(11), fc.constantFrom("", ..."acekst"), fc.nat(2));
   const asked = fc
-    .tuple(fc.uniqueArray(word, { minLength: 1, maxLength: 10 }), fc.array(slip, { maxLength: 4 }), fc.nat(10), fc.nat())
+    .tuple(fc.uniqueArray(word, { minLength: 8, maxLength: 16 }), fc.array(slip, { minLength: 1, maxLength: 4 }), fc.nat(16), fc.nat())
     .map(([words, slips, part, at]) => {
       const typed = slips.reduce(
         (text, [place, letter, cut]) => text.slice(0, place) + letter + text.slice(place + cut),
@@ -134,7 +134,7 @@ describe("compared with the rule, word by word", () => {
     });
 
   test("the nearest words are meant, of the trade first, and no known one is touched", () => {
-    const found = [0, 0, 0, 0];
+    const found = { none: 0, one: 0, several: 0 };
     fc.assert(
       fc.property(asked, ({ typed, trade, texts }) => {
         const words = wordsOf(trade, texts);
@@ -142,11 +142,11 @@ describe("compared with the rule, word by word", () => {
         expect(meant).toEqual(slowly(typed, words));
         if (words.known.has(typed)) expect(meant).toEqual([]);
         for (const one of meant) expect(words.known.has(one)).toBe(true);
-        found[meant.length] = (found[meant.length] ?? 0) + 1;
+        found[meant.length === 0 ? "none" : meant.length === 1 ? "one" : "several"]++;
       }),
-      { seed: SEED, numRuns: 6000 },
+      { seed: SEED, numRuns: 2500 },
     );
-    expect(Math.min(...found)).toBeGreaterThan(10);
+    expect(Math.min(...Object.values(found))).toBeGreaterThan(50);
   });
 
   test("a slip in any word of the trade leads back to it, or to one as near", () => {

@@ -5,7 +5,7 @@ import { type Asked, ASKED_KINDS } from "../../../src/engine/ask/asked.ts";
 import { keyOf, namesOf } from "../../../src/engine/ask/names.ts";
 import { type Reading, readQuestion } from "../../../src/engine/ask/read-question.ts";
 import { fold, split } from "../../../src/engine/ask/split.ts";
-import type { Name, Vocabulary } from "../../../src/engine/ask/vocabulary.ts";
+import type { Name, Vocabulary } from "../../../src/engine/ask/vocabulary-shape.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
 import { SEED } from "../../helpers/seed.ts";
 import { TRACTOR_NUMBERS, TRACTOR_WORDS } from "../../helpers/tractor-words.ts";
@@ -36,6 +36,7 @@ const NO_WORDS: Vocabulary = {
   mean: [],
   serials: [],
   units: [],
+  shelves: [],
   records: 0,
   components: {},
   called: {},
