@@ -1,7 +1,8 @@
 /**
  * Whether what a question ought to be answered with stands in the answers that it got. One answer is enough:
  *
- *   It must rest on one of the records set down: "6 months" for another fluid is not the answer.
+ *   It must rest on one of the records set down: "6 months" for another fluid is not the answer. Only the number of a part, being the
+ *   only one of its kind, may come from anywhere.
  *   A verdict ("yes", "no", "must not", "on conditions", "look first") must be the verdict of the answer. Of ways to improve a car
  *   the best counts; where no way is open it is "no".
  *   Anything else, a figure or a number, must stand in the sentence, word for word: 24000 as 24,000, 7 to 9 as 7–9 or 7..9.
@@ -23,8 +24,9 @@ const VERDICTS: Readonly<Record<string, readonly string[]>> = {
 
 export function standsIn(expected: string, answers: readonly Given[], records: readonly string[]): boolean {
   const verdicts = VERDICTS[expected];
+  const isNumber = verdicts === undefined && !expected.includes(" ");
   return answers
-    .filter(({ because }) => because.some(({ record }) => records.includes(record)))
+    .filter(({ because }) => isNumber || because.some(({ record }) => records.includes(record)))
     .some((given) => (verdicts ? verdicts.includes(verdictOf(given)) : holds(given.says, expected)));
 }
 

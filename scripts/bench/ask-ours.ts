@@ -4,7 +4,7 @@ import { askIndexOf, recordsWith } from "../../src/engine/answers/ask-index.ts";
 import type { CarKnowledge } from "../../src/engine/answers/car-knowledge.ts";
 import type { AskAnswer } from "../../src/engine/answers/shapes/ask.ts";
 import { rankRecords } from "../../src/engine/ask/rank.ts";
-import type { Reading } from "../../src/engine/ask/read-question.ts";
+import { type Reading, readQuestion } from "../../src/engine/ask/read-question.ts";
 import { split } from "../../src/engine/ask/split.ts";
 import type { Vocabulary } from "../../src/engine/ask/vocabulary-shape.ts";
 import type { Catalog } from "../../src/engine/records/catalog.ts";
@@ -37,7 +37,7 @@ export function openWordsAlone(catalog: Catalog): (text: string) => SearchResult
   };
   return (text) => {
     const ranked = rankRecords(cards, {
-      reading: wordsAlone(text),
+      reading: wordsAlone(vocabulary, text),
       vocabulary,
       holders: (words) => recordsWith(index, words),
     });
@@ -45,15 +45,12 @@ export function openWordsAlone(catalog: Catalog): (text: string) => SearchResult
   };
 }
 
-function wordsAlone(text: string): Reading {
+function wordsAlone(vocabulary: Vocabulary, text: string): Reading {
   const words = split(text);
   return {
-    chips: [],
-    asked: [],
+    ...readQuestion(vocabulary, ""),
     rest: words.join(" "),
     phrases: words.slice(1).map((word, i) => `${words[i]} ${word}`),
     words,
-    figures: [],
-    corrected: [],
   };
 }

@@ -10,7 +10,7 @@ import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, chromium, type Page, type Request } from "playwright-core";
 import { buildSite } from "../../src/build/build-site.ts";
 import { readFolder } from "../../src/build/data/read-folder.ts";
 import { progressOn } from "../../src/build/progress.ts";
@@ -133,14 +133,14 @@ async function askOnPage(
   const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: "block" });
   try {
     const page = await context.newPage();
-    const loads = listenForLoads(page);
+    const loadsUntilNow = listenForLoads(page);
     const session = await context.newCDPSession(page);
     await session.send("Emulation.setCPUThrottlingRate", { rate: slowdown });
     await page.goto(new URL("ask/", url).href, { waitUntil: "load" });
     await page.evaluate(watchFirstResults);
     const { shownAt, ...timedFirst } = await timed(page, question);
     await page.waitForLoadState("networkidle");
-    const loaded = (await Promise.all(loads)).map(({ endedAt, ...load }) => ({ ...load, before: endedAt <= shownAt }));
+    const loaded = (await loadsUntilNow()).map(({ endedAt, ...load }) => ({ ...load, before: endedAt <= shownAt }));
     const further: Timed[] = [];
     for (const other of others) {
       const { shownAt: _, ...one } = await timed(page, other);
@@ -154,25 +154,30 @@ async function askOnPage(
 
 type Load = Omit<Loaded, "before"> & { readonly endedAt: number };
 
-/** The list grows as the page loads, its worker's files included. */
-function listenForLoads(page: Page): Promise<Load>[] {
+/** Gives all that was loaded up to the call, the files of the page's worker included, and stops listening. */
+function listenForLoads(page: Page): () => Promise<Load[]> {
   const loads: Promise<Load>[] = [];
-  page.on("requestfinished", (request) => {
-    const read = async (): Promise<Load> => {
-      const answer = await request.response();
-      // A redirect has no body.
-      const body = (await answer?.body().catch(() => undefined)) ?? Buffer.alloc(0);
-      const { startTime, responseEnd } = request.timing();
-      return {
-        path: new URL(request.url()).pathname,
-        bytes: body.length,
-        gzip: gzipSync(body).length,
-        endedAt: startTime + responseEnd,
-      };
-    };
-    loads.push(read());
-  });
-  return loads;
+  const listen = (request: Request): void => {
+    loads.push(readLoad(request));
+  };
+  page.on("requestfinished", listen);
+  return () => {
+    page.off("requestfinished", listen);
+    return Promise.all(loads);
+  };
+}
+
+async function readLoad(request: Request): Promise<Load> {
+  const answer = await request.response();
+  // A redirect has no body.
+  const body = (await answer?.body().catch(() => undefined)) ?? Buffer.alloc(0);
+  const { startTime, responseEnd } = request.timing();
+  return {
+    path: new URL(request.url()).pathname,
+    bytes: body.length,
+    gzip: gzipSync(body).length,
+    endedAt: startTime + responseEnd,
+  };
 }
 
 declare global {

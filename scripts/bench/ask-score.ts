@@ -51,7 +51,10 @@ export function isNothing({ records, saysNothing = false }: SearchResult): boole
 }
 
 /** From 1; 0 where none of those that may be first is listed. */
-export function rankOf({ records: [mayBeFirst = []] }: AskedQuestion, { records }: SearchResult): number {
+export function rankOf(
+  { records: [mayBeFirst = []] }: Pick<AskedQuestion, "records">,
+  { records }: SearchResult,
+): number {
   return records.findIndex((id) => mayBeFirst.includes(id)) + 1;
 }
 

@@ -1,12 +1,13 @@
 /**
  * "Ask" on the set of questions, beside plain full text searches of the same texts. The half for building and the half for the end
- * are scored each by itself; no single question of either is shown.
+ * are scored each by itself.
  */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { readFolder } from "../../src/build/data/read-folder.ts";
 import { openCarKnowledge } from "../../src/engine/answers/car-knowledge.ts";
+import type { AskAnswer } from "../../src/engine/answers/shapes/ask.ts";
 import { type AnswerScore, scoreAnswers } from "./ask-answers.ts";
 import { openFts5 } from "./ask-fts5.ts";
 import { openMiniSearch, type Tried, tuneMiniSearch } from "./ask-minisearch.ts";
@@ -15,6 +16,7 @@ import { askPagefind } from "./ask-pagefind.ts";
 import { type Half, readQuestions } from "./ask-questions.ts";
 import { type Score, type SearchResult, scoreOf } from "./ask-score.ts";
 import { textsOf } from "./ask-texts.ts";
+import { type Wrong, wrongOf } from "./ask-wrong.ts";
 
 export const SEARCHES = ["Yearmark", "its words alone", "Pagefind", "MiniSearch", "FTS5"] as const;
 export type Search = (typeof SEARCHES)[number];
@@ -30,6 +32,8 @@ export interface AskResult {
   readonly halves: readonly HalfScores[];
   /** The settings of MiniSearch that were tried, the best first. */
   readonly tried: readonly Tried[];
+  /** Single questions of the half for building that went wrong, where that half alone was asked. */
+  readonly wrong: readonly Wrong[];
 }
 
 export const ASK_FILES = { data: "data", questions: "tests/fixtures/questions.tsv" };
@@ -68,6 +72,7 @@ export async function benchAsk(
   return {
     records: texts.length,
     tried,
+    wrong: halves.includes("end") ? [] : questions.flatMap((question, i) => wrongOf(question, answers[i] as AskAnswer)),
     halves: halves.map((half) => {
       const own = <T>(list: readonly T[]): T[] => list.filter((_, i) => questions[i]?.half === half);
       const scores = SEARCHES.map((name) => [name, scoreOf(own(questions), own(results[name]))] as const);

@@ -13,7 +13,7 @@ const COLUMNS: readonly [title: string, value: (score: Score) => string][] = [
   ["rightly nothing", ({ rightlyNothing }) => percent(rightlyNothing)],
 ];
 
-export function showAsk({ records, halves, tried }: AskResult): string {
+export function showAsk({ records, halves, tried, wrong }: AskResult): string {
   const [best] = tried;
   const wide = 9 * halves.length;
   return [
@@ -34,6 +34,8 @@ export function showAsk({ records, halves, tried }: AskResult): string {
       ? [`MiniSearch: the best of ${tried.length} settings on the half for building: ${saySettings(best)}`]
       : []),
     ...halves.flatMap(aims),
+    ...(wrong.length > 0 ? ["", "wrong:"] : []),
+    ...wrong.map(({ question, what, wanted, got }) => `  ${question}\n      ${what}: ${wanted}; got ${got}`),
   ].join("\n");
 }
 

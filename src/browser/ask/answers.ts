@@ -2,10 +2,11 @@
  * The engine's answer to a question, in a bundle of its own that is loaded once the records stand on the page. It takes the records
  * of the car's line; which line that is, is asked where neither the question nor the picked car says it.
  */
-import { carsAsked } from "../../engine/answers/car-of-question.ts";
+import { factsOf } from "../../engine/answers/car-of-question.ts";
 import { planAnswers } from "../../engine/answers/plan-answers.ts";
 import { askPlanned, type Given } from "../../engine/answers/say-planned.ts";
 import type { CarInput } from "../../engine/answers/shapes/car.ts";
+import { carsSaid } from "../../engine/ask/cars-said.ts";
 import { topRecords } from "../../engine/ask/find-records.ts";
 import { Data } from "../car/data.ts";
 import { readSteps } from "../car/reading.ts";
@@ -17,11 +18,16 @@ import type { Heard, World } from "./world.ts";
 
 export interface Answered {
   readonly answers: readonly Given[];
-  /** The lines that the car may be of, by name, where more than one is left. */
-  readonly lines: readonly string[];
+  /** Two cars are spoken of, and it is not clear which of them is the one at hand. */
+  readonly unclear: boolean;
+  /** Where the answer depends on the model line: the lines that it may be, and what the answer would be. */
+  readonly lines: readonly { readonly name: string; readonly means: string }[];
   /** The car that was picked beside the question, step by step. */
   readonly car: readonly { readonly step: Step; readonly label: string }[];
 }
+
+/** For more lines than these the answer is not worked out line by line: the line is asked. */
+const FEW = 6;
 
 let loading: Promise<Data> | undefined;
 
@@ -32,23 +38,45 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   });
   const data = await loading;
   const { space, lines } = data.lines;
+  const { reading } = heard;
   const picked: CarInput = carOf(asked.car);
-  const { car } = carsAsked(
-    space,
-    heard.reading,
-    picked,
-    heard.reading.asked.some(({ asked: it }) => it !== "changed"),
-  );
-  const known = readSteps(data.lines, { steps: stepsOf(car), known: undefined });
-  const told = { car: asked.car.map((step) => ({ step, label: stepWords(space, step, known.facts) })) };
+  const own = factsOf(space, carsSaid(reading).car);
+  const read = (car: CarInput) => readSteps(data.lines, { steps: stepsOf(car), known: undefined });
+  const ofPicked = read(picked);
+  const both = read({ ...picked, facts: { ...picked.facts, ...own } });
+  // What the question says may be of another car than the picked one; the plan sees to that.
+  const possible =
+    both.conflict.length === 0 ? both.lines : [...new Set([...ofPicked.lines, ...read({ facts: own }).lines])];
+  const car = asked.car.map((step) => ({ step, label: stepWords(space, step, ofPicked.facts) }));
   const found = heard.find();
-  if (!found.onRecord) return { answers: [], lines: [], ...told };
-  const [only, ...more] = known.lines;
-  if (only === undefined || more.length > 0) {
-    const names = known.lines.flatMap((id) => lines.find((line) => line.id === id)?.name ?? []);
-    return { answers: [], lines: names, ...told };
-  }
-  const { knowledge } = await data.loadLine(only);
-  const planned = planAnswers(knowledge, vocabulary, heard.reading, picked, topRecords(found));
-  return { answers: askPlanned(knowledge, planned), lines: [], ...told };
+  const none: Answered = { answers: [], unclear: false, lines: [], car };
+  if (possible.length === 0) return none;
+  const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
+  if (named.length > FEW) return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
+  const byLine = await Promise.all(
+    named.map(async ({ id, name }) => {
+      const { knowledge } = await data.loadLine(id);
+      const { planned, unclear } = planAnswers(knowledge, vocabulary, reading, picked, topRecords(found));
+      return { name, unclear, answers: askPlanned(knowledge, planned) };
+    }),
+  );
+  const [first, ...others] = byLine;
+  if (!first || byLine.some(({ unclear }) => unclear))
+    return { ...none, unclear: byLine.some(({ unclear }) => unclear) };
+  // What is so for every line that it may be needs no line to be known.
+  if (others.every((other) => inShort(other.answers) === inShort(first.answers)))
+    return { ...none, answers: first.answers };
+  return { ...none, lines: byLine.map(({ name, answers }) => ({ name, means: meaning(answers) })) };
+}
+
+function inShort(answers: readonly Given[]): string {
+  return JSON.stringify(
+    answers.map(({ asked: { question }, says, verdict, because }) => [question, says, verdict, because]),
+  );
+}
+
+function meaning(answers: readonly Given[]): string {
+  const [first] = answers;
+  if (!first) return "no answer on record";
+  return first.verdict === "look first" || first.verdict === "by place" ? first.verdict : first.says;
 }

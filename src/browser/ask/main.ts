@@ -77,7 +77,12 @@ async function ask(asked: Asked): Promise<void> {
 function show(now: Now, more: () => void): void {
   const { asked, world, heard, answered, excerpts, most } = now;
   const { vocabulary } = world;
-  const answer = viewAsked(vocabulary, { reading: heard.reading, answers: answered?.answers ?? [], found: heard.find });
+  const answer = viewAsked(vocabulary, {
+    reading: heard.reading,
+    answers: answered?.answers ?? [],
+    unclear: answered?.unclear ?? false,
+    found: heard.find,
+  });
   const systems = new Map(vocabulary.names.filter(({ kind }) => kind === "system").map(({ id, label }) => [id, label]));
   const held = (document.activeElement as HTMLElement | null)?.dataset.key;
   render(
@@ -85,7 +90,8 @@ function show(now: Now, more: () => void): void {
       <div id="reading">${chipsView(heard.whole, heard.reading, asked.picks, (picks) => go({ ...asked, picks }))}</div>
       ${carView(asked, answered)}
       ${answer.answers.length > 0 && answered ? answersView({ href, say: (step) => say(asked, step) }, answered.answers) : nothing}
-      ${answered && answered.lines.length > 1 && asksOfCar(answer) ? linesView(asked, answered.lines) : nothing}
+      ${answered && answered.lines.length > 1 ? linesView(asked, answered.lines) : nothing}
+      ${answered?.unclear ? html`<p class="box look"><b>${answer.ask?.what}</b> Ask of one car, or say “off a …” and “on my …”.</p>` : nothing}
       ${answer.verdict === "nothing on record" ? html`<p class="box nothing"><b>${answer.words}</b></p>` : nothing}
       ${heard.withoutText ? html`<p class="note">The text search could not be loaded: only what the records are called was looked at.</p>` : nothing}
       ${thingsView(answer)}
@@ -127,17 +133,10 @@ function carView(asked: Asked, answered: Answered | undefined): TemplateResult |
   )}</ul></details>`;
 }
 
-/** Only some questions have an answer of their own; of the others nobody needs to know the line. */
-function asksOfCar({ verdict, reading: { asked, chips, figures } }: AskAnswer): boolean {
-  const has = (kind: string): boolean => chips.some((chip) => chip.kind === kind);
-  const isOfCar = asked.some(({ asked: it }) => (it === "changed" ? has("year") : it !== "why" && it !== "how"));
-  return verdict !== "nothing on record" && (isOfCar || has("part") || figures.length > 0 || (has("component") && has("year")));
-}
-
 /** An answer is for a car, and its line is the least that has to be known. */
-function linesView(asked: Asked, lines: readonly string[]): TemplateResult {
-  return html`<div class="box look"><p><b>Which model line is it?</b> The records below are for all of them.</p>
-    <p class="choices">${lines.map((name) => html`<button type="button" class="choice" @click=${() => go({ ...asked, question: `${asked.question} ${name}` })}>${name}</button>`)}</p></div>`;
+function linesView(asked: Asked, lines: Answered["lines"]): TemplateResult {
+  return html`<div class="box look"><p><b>Which model line is it?</b> The answer depends on it.</p>
+    <p class="choices">${lines.map(({ name, means }) => html`<button type="button" class="choice" @click=${() => go({ ...asked, question: `${asked.question} ${name}` })}>${name} <small>${means}</small></button>`)}</p></div>`;
 }
 
 /** Words round those of the question, for the records that are found by their text. */

@@ -1,81 +1,108 @@
 /**
- * The car of a question in words: what its chips say, over what was known of the car before. Where a question names two
- * cars, one is the car at hand and the other the one that a part comes from:
+ * The car of a question in words: what is said of it, over what was known of the car before (`picked`).
  *
- *   the other one is what stands after "off" or "from"; without such a word it is the first of two years, two lines or two engines.
- *   What is said of only one of them, such as the line in "will a 74 caliper fit a 72 Heron", goes for both.
+ *   What is denied is taken out of what is possible; a year of the calendar may be that model year or the next.
+ *   Where the question contradicts the car that was picked: in a question about fitting, the car in the question is where the part
+ *   comes from if it stands there as such, and otherwise it is unclear; in any other question it is another car, and the
+ *   picked one does not count.
  */
-import type { Chip, Reading } from "../ask/read-question.ts";
+import { type CarsSaid, carsSaid, type Said, traitSaid } from "../ask/cars-said.ts";
+import type { Reading } from "../ask/read-question.ts";
+import { NONE } from "../scope/diagram.ts";
 import type { Space } from "../scope/space.ts";
+import { readCar } from "./car.ts";
+import type { CarKnowledge } from "./car-knowledge.ts";
+import { QuestionError } from "./question-error.ts";
 import type { CarInput } from "./shapes/car.ts";
 
 export interface CarsAsked {
   readonly car: CarInput;
   /** The car that the part comes from; nothing where the question names one car or none. */
   readonly donor: CarInput | undefined;
+  /** Two cars are spoken of and it is not clear which one is at hand: the answer must hold for either. */
+  readonly unclear: boolean;
 }
 
-export function carsAsked(space: Space, { chips }: Reading, picked: CarInput, twoCars: boolean): CarsAsked {
-  const ofCars = chips.filter(({ kind }) => kind === "line" || kind === "year" || kind === "trait");
-  const isDonor = twoCars ? donorsAmong(ofCars) : () => false;
-  const donors = ofCars.filter(isDonor);
-  const own = ofCars.filter((chip) => !donors.includes(chip));
-  const facts = factsOf(space, own);
-  const car = { ...picked, facts: { ...picked.facts, ...facts } };
-  if (donors.length === 0) return { car, donor: undefined };
-  const theirs = factsOf(space, donors);
-  const shared = Object.fromEntries(Object.entries(facts).filter(([trait]) => !(trait in theirs)));
-  const lacking = Object.fromEntries(
-    Object.entries(theirs).filter(([trait]) => isLine(space, trait) && !(trait in facts)),
-  );
-  return {
-    car: { ...car, facts: { ...lacking, ...car.facts } },
-    // Of the other car only its line is taken over, not what is built into the car at hand.
-    donor: {
-      facts: { ...Object.fromEntries(Object.entries(shared).filter(([trait]) => isLine(space, trait))), ...theirs },
-    },
-  };
+export function carsAsked(knowledge: CarKnowledge, reading: Reading, picked: CarInput, ofFitting: boolean): CarsAsked {
+  const { space } = knowledge.catalog;
+  const said = carsSaid(reading);
+  const own = factsOf(space, said.car);
+  if (contradicts(knowledge, picked, own)) {
+    if (!ofFitting) return { car: { facts: own }, donor: undefined, unclear: false };
+    if (said.ofPart) return { car: picked, donor: { facts: own }, unclear: false };
+    return { car: {}, donor: undefined, unclear: true };
+  }
+  const car: CarInput = { ...picked, facts: { ...picked.facts, ...own } };
+  if (said.donor.length === 0) return { car, donor: undefined, unclear: said.unclear };
+  return twoCars(space, said, car);
 }
 
-function donorsAmong(chips: readonly Chip[]): (chip: Chip) => boolean {
-  if (chips.some(({ donor }) => donor)) return ({ donor }) => donor === true;
-  const firstOfTwo = (kind: Chip["kind"]): Chip | undefined => {
-    const some = chips.filter((chip) => chip.kind === kind);
-    return some.length > 1 ? some[0] : undefined;
-  };
-  const [year, line] = [firstOfTwo("year"), firstOfTwo("line")];
-  const traits = chips.filter(({ kind }) => kind === "trait");
-  const isFirstOfTwo = (chip: Chip): boolean => {
-    const same = traits.filter(({ ids }) => traitOf(ids) === traitOf(chip.ids));
-    return same.length > 1 && same[0] === chip;
-  };
-  return (chip) => chip === year || chip === line || isFirstOfTwo(chip);
-}
-
-function traitOf([id = ""]: readonly string[]): string {
-  return id.slice(0, id.indexOf("="));
-}
-
-function isLine(space: Space, trait: string): boolean {
+function twoCars(space: Space, said: CarsSaid, car: CarInput): CarsAsked {
+  const theirs = factsOf(space, said.donor);
   const line = space.role("line");
-  return line !== undefined && space.trait(line).id === trait;
+  const id = line === undefined ? undefined : space.trait(line).id;
+  const facts = car.facts ?? {};
+  if (id === undefined) return { car, donor: { facts: theirs }, unclear: false };
+  // The line said of one of them goes for both: "will a 74 caliper fit a 72 Heron".
+  const ours = id in facts ? facts : id in theirs ? { [id]: theirs[id] as string | string[], ...facts } : facts;
+  const lent = id in theirs || !(id in facts) ? theirs : { [id]: facts[id] as string | string[], ...theirs };
+  return { car: { ...car, facts: ours }, donor: { facts: lent }, unclear: false };
+}
+
+function contradicts(knowledge: CarKnowledge, picked: CarInput, own: CarInput["facts"]): boolean {
+  const isPicked = picked.plate !== undefined || Object.keys(picked.facts ?? {}).length > 0;
+  if (!isPicked || Object.keys(own ?? {}).length === 0) return false;
+  try {
+    const both = [{ plate: picked.plate, facts: picked.facts }, { facts: own }].map(
+      (car) => readCar(knowledge, car).cars,
+    ) as [never, never];
+    return knowledge.catalog.space.sets.and(...both) === NONE;
+  } catch (error) {
+    if (error instanceof QuestionError) return false;
+    throw error;
+  }
 }
 
 /** Trait to its value, or to the values that are still possible. */
-function factsOf(space: Space, chips: readonly Chip[]): Record<string, string | string[]> {
-  const facts: Record<string, string[]> = {};
-  for (const { kind, ids } of chips) {
-    if (kind === "trait")
-      for (const id of ids) {
-        const [trait = "", value = ""] = id.split("=");
-        facts[trait] = [...new Set([...(facts[trait] ?? []), value])];
-      }
-    else {
-      const at = space.role(kind as "line" | "year");
-      if (at !== undefined) facts[space.trait(at).id] = [...new Set([...(facts[space.trait(at).id] ?? []), ...ids])];
+export function factsOf(space: Space, said: readonly Said[]): Record<string, string | string[]> {
+  const facts = new Map<string, Set<string>>();
+  const possible = (trait: string): Set<string> => facts.get(trait) ?? new Set();
+  const known = said.flatMap((one) => {
+    const index = indexOf(space, one);
+    return index === undefined ? [] : [{ ...one, trait: space.trait(index).id, all: valuesOf(space, index) }];
+  });
+  for (const { trait, ids, denied, calendar } of known)
+    if (!denied) {
+      const values = ids.map((id) => id.slice(id.indexOf("=") + 1));
+      const later = calendar ? values.map((year) => String(Number(year) + 1)) : [];
+      facts.set(trait, new Set([...possible(trait), ...values, ...later]));
     }
-  }
+  for (const { trait, ids, denied, all } of known)
+    if (denied) {
+      const gone = ids.map((id) => id.slice(id.indexOf("=") + 1));
+      const left = [...(facts.get(trait) ?? all ?? [])].filter((value) => !gone.includes(value));
+      // Where nothing is left, it was denied and said: nothing is taken from it.
+      if (left.length > 0) facts.set(trait, new Set(left));
+      else facts.delete(trait);
+    }
   return Object.fromEntries(
-    Object.entries(facts).map(([trait, values]) => [trait, values.length === 1 ? (values[0] as string) : values]),
+    [...facts].map(([trait, values]) => {
+      const all = known.find((it) => it.trait === trait)?.all;
+      const some = [...values].filter((value) => all?.includes(value) ?? true);
+      return [trait, some.length === 1 ? (some[0] as string) : some];
+    }),
   );
+}
+
+function indexOf(space: Space, said: Said): number | undefined {
+  return said.kind === "trait" ? space.find(traitSaid(said)) : space.role(said.kind);
+}
+
+/** Every value of a list, flag or year; of any other trait nothing can be taken out. */
+function valuesOf(space: Space, index: number): string[] | undefined {
+  const trait = space.trait(index);
+  if (trait.kind === "list") return trait.values.map(({ id }) => id);
+  if (trait.kind === "flag") return ["yes", "no"];
+  if (trait.kind !== "whole" || trait.role !== "year") return undefined;
+  return Array.from({ length: trait.to - trait.from + 1 }, (_, i) => String(trait.from + i));
 }

@@ -13,6 +13,7 @@
  * What none of these is has no answer of its own; the records stand alone.
  */
 import type { Asked } from "../ask/asked.ts";
+import { partsSaid } from "../ask/parts-said.ts";
 import type { Reading } from "../ask/read-question.ts";
 import type { Vocabulary } from "../ask/vocabulary-shape.ts";
 import { belongsAt } from "../interchange/belongs.ts";
@@ -20,14 +21,21 @@ import { NONE } from "../scope/diagram.ts";
 import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { carsAsked } from "./car-of-question.ts";
-import { findAskedDues, findAskedSettings } from "./find-asked-matter.ts";
+import { type AskedMatter, findAskedDues, findAskedSettings } from "./find-asked-matter.ts";
 import { saysMark } from "./marks-said.ts";
 import { partIndexOf } from "./part-indexes.ts";
 import { placesSaid } from "./places-said.ts";
 import type { CarInput } from "./shapes/car.ts";
 
 export type Planned =
-  | { readonly question: "may-fit"; readonly part: string; readonly place?: string; readonly car: CarInput }
+  | {
+      readonly question: "may-fit";
+      readonly part: string;
+      readonly place?: string;
+      readonly car: CarInput;
+      /** Parts that are not to go along. */
+      readonly leftOut?: readonly string[];
+    }
   | { readonly question: "current"; readonly part?: string; readonly place?: string; readonly car: CarInput }
   | { readonly question: "retrofits"; readonly component: string; readonly car: CarInput }
   | {
@@ -63,64 +71,106 @@ export function planAnswers(
   reading: Reading,
   picked: CarInput,
   records: readonly string[],
-): Planned[] {
+): Plan {
   const { catalog } = knowledge;
   const asked = new Set<Asked>(reading.asked.map((it) => it.asked));
   const idsOf = (kind: string): string[] => reading.chips.flatMap((chip) => (chip.kind === kind ? chip.ids : []));
-  const parts = idsOf("part").filter((number) => catalog.parts.has(number) || catalog.relatives.has(number));
+  const said = partsSaid(reading);
+  const isHere = (number: string): boolean => catalog.parts.has(number) || catalog.relatives.has(number);
+  const parts = said.asked.filter(isHere);
   const components = componentsMeant(knowledge, reading, records);
-  const isOfFitting = asked.has("fits") || asked.has("retrofit");
-  const twoCars =
-    isOfFitting || asked.has("replaces") || reading.chips.some(({ donor }) => donor) || isTwoCars(reading);
-  const { car, donor } = carsAsked(catalog.space, reading, picked, twoCars && !asked.has("changed"));
+  const isOfFitting = asked.has("fits") || asked.has("retrofit") || asked.has("replaces") || parts.length > 0;
+  const { car: plain, donor, unclear } = carsAsked(knowledge, reading, picked, isOfFitting || asked.size === 0);
+  // What no record covers has no answer, and a part whose place on the car is taken by one unknown neither.
+  if (reading.beyond.length > 0 || saysFitted(reading, catalog, parts)) return NOTHING;
+  const onCar = said.onCar.filter(isHere).filter((part) => !goesAlong(knowledge, parts, part));
+  const car = onCar.length > 0 ? { ...plain, fitted: [...(plain.fitted ?? []), ...onCar] } : plain;
   const isCarSaid = reading.chips.some(({ kind }) => ["line", "year", "trait"].includes(kind));
   const all = { knowledge, reading, car };
+  const plan = (planned: readonly Planned[]): Plan => ({ planned, unclear: false });
 
   if (parts.length > 0) {
-    if (asked.has("tell-apart") && parts.length > 1) return [{ question: "tell-apart", parts, car }];
+    if (asked.has("tell-apart") && parts.length > 1) return plan([{ question: "tell-apart", parts, car }]);
+    if (said.against.length > 0) return plan(fits(all, parts));
     if (asked.has("current") || asked.has("replaces")) {
       const current = parts.slice(0, MOST).map((part): Planned => ({ question: "current", part, car }));
-      return isOfFitting ? [...fits(all, parts), ...current] : current;
+      return plan(asked.has("fits") ? [...fits(all, parts), ...current] : current);
     }
     if (asked.has("interval"))
-      return [{ question: "schedule", car: { ...car, fitted: [...(car.fitted ?? []), ...parts] }, about: components }];
-    if (asked.has("tell-apart") && !isCarSaid && !isOfFitting)
-      return components.slice(0, 1).map((component) => ({ question: "tell-apart", component, car }));
-    if (!asked.has("setting") && (isOfFitting || isCarSaid || asked.size === 0)) return fits(all, parts);
+      return plan([
+        { question: "schedule", car: { ...car, fitted: [...(car.fitted ?? []), ...parts] }, about: components },
+      ]);
+    if (asked.has("tell-apart") && !isCarSaid && !asked.has("fits"))
+      return plan(components.slice(0, 1).map((component) => ({ question: "tell-apart", component, car })));
+    if (!asked.has("setting") && reading.figures.length === 0 && (isOfFitting || isCarSaid || asked.size === 0))
+      return plan(fits(all, parts));
   }
   const [component] = components;
-  if (donor && component !== undefined) {
+  const isOfTwo = asked.has("fits") || asked.has("retrofit") || asked.size === 0;
+  if (unclear && isOfTwo && component !== undefined) return { planned: [], unclear: true };
+  if (donor && isOfTwo && component !== undefined) {
     const from = partsBuilt(all, component, donor);
-    if (from.length > 0) return from;
+    if (from.length > 0) return plan(from);
   }
   const dues = findAskedDues(catalog, vocabulary, reading, records);
-  if (asked.has("interval") || (dues.length > 0 && !isOfFitting && !hasYears(reading, asked)))
-    return [{ question: "schedule", car, about: components, names: dues }];
-  const settings = findAskedSettings(catalog, vocabulary, reading, records);
+  // "Oil change" is a due, and no question of what changed.
+  const isOfDue = !hasYears(reading, asked) || dues.some(({ whole }) => whole);
+  if (asked.has("interval") || (dues.length > 0 && !asked.has("fits") && isOfDue))
+    return plan([{ question: "schedule", car, about: components, names: dues.map(({ name }) => name) }]);
+  const { cars } = readCar(knowledge, car);
+  const settings = findAskedSettings(catalog, vocabulary, reading, { records, cars });
   const isOfFigure = settings.length > 0 && !hasYears(reading, asked);
   if (component !== undefined) {
-    if (asked.has("retrofit")) return [{ question: "retrofits", component, car }];
+    if (asked.has("retrofit")) return plan([{ question: "retrofits", component, car }]);
     if (asked.has("current") || asked.has("replaces")) {
-      const current = currentAt(all, component);
-      if (current.length > 0) return current;
+      const current = saysMark(catalog, vocabulary, component, reading) ? [] : currentAt(all, component);
+      if (current.length > 0) return plan(current);
     }
+    if (asked.has("tell-apart") && asked.has("fits")) return plan([{ question: "retrofits", component, car }]);
     // "Which one" of a known car asks what belongs there, and how to tell it from what does not.
     if (asked.has("tell-apart") && !isOfFigure)
-      return [{ question: "tell-apart", component, car }, ...(isCarSaid ? currentAt(all, component) : [])];
+      return plan([{ question: "tell-apart", component, car }, ...(isCarSaid ? currentAt(all, component) : [])]);
   }
   const [record] = idsOf("record");
   if (record !== undefined && catalog.records.has(record) && (asked.has("applies") || isCarSaid))
-    return [{ question: "applies", record, car }];
-  if (isOfFigure) return settings.map((setting) => settingOrReading(reading, setting, settings.length === 1, car));
-  if (hasYears(reading, asked) && record === undefined) return changes(all);
-  if (component === undefined || asked.has("changed")) return [];
-  if (asked.has("fits")) return [{ question: "retrofits", component, car }];
+    return plan([{ question: "applies", record, car }]);
+  if (isOfFigure) return plan(settings.map((matter) => settingOrReading(reading, matter, settings.length === 1, car)));
+  if (hasYears(reading, asked) && record === undefined) return plan(changes(all));
+  if (component === undefined || asked.has("changed")) return NOTHING;
+  if (asked.has("fits")) return plan([{ question: "retrofits", component, car }]);
   const isOnlyCar = reading.rest === "" && reading.asked.length === 0 && isCarSaid && idsOf("component").length > 0;
-  if (isOnlyCar) return currentAt(all, component);
+  if (isOnlyCar) return plan(currentAt(all, component));
   const isNamed = idsOf("component").includes(component);
   return isNamed && reading.asked.length === 0 && saysMark(catalog, vocabulary, component, reading)
-    ? [{ question: "tell-apart", component, car }]
-    : [];
+    ? plan([{ question: "tell-apart", component, car }])
+    : NOTHING;
+}
+
+export interface Plan {
+  readonly planned: readonly Planned[];
+  /** Two cars are spoken of, and it is not clear which of them is the one at hand. */
+  readonly unclear: boolean;
+}
+const NOTHING: Plan = { planned: [], unclear: false };
+
+/** "… low drag calipers fitted": another component is not as built, and no number says what is there. */
+function saysFitted({ words, chips }: Reading, { parts }: CarKnowledge["catalog"], asked: readonly string[]): boolean {
+  const own = new Set(asked.flatMap((number) => parts.get(number)?.component ?? []));
+  const isState = (word: string | undefined): boolean =>
+    ["fitted", "installed", "converted", "swapped"].includes(word ?? "");
+  return chips.some(
+    ({ kind, ids, at, length }) =>
+      kind === "component" && !ids.some((id) => own.has(id)) && asked.length > 0 && isState(words[at + length]),
+  );
+}
+
+/** A part that some way of fitting the others asks for is no fact of the car: it goes along. */
+function goesAlong({ statementsByPart }: CarKnowledge, parts: readonly string[], part: string): boolean {
+  return parts.some((asked) =>
+    (statementsByPart.get(asked) ?? []).some(
+      (it) => it.type === "stands-in" && it.part === asked && it.with.includes(part),
+    ),
+  );
 }
 
 interface All {
@@ -134,9 +184,9 @@ function fits({ knowledge: { catalog }, reading, car }: All, parts: readonly str
   const planned = parts.flatMap((part): Planned[] => {
     const places = catalog.components.get(catalog.parts.get(part)?.component ?? "")?.places ?? [];
     const said = placesSaid(places, reading);
-    return said.length < places.length
-      ? said.map((place) => ({ question: "may-fit", part, place, car }))
-      : [{ question: "may-fit", part, car }];
+    const { leftOut } = partsSaid(reading);
+    const base = { question: "may-fit", part, car, ...(leftOut.length > 0 ? { leftOut } : {}) } as const;
+    return said.length < places.length ? said.map((place) => ({ ...base, place })) : [base];
   });
   return planned.slice(0, MOST);
 }
@@ -151,12 +201,6 @@ function currentAt({ knowledge, reading, car }: All, component: string): Planned
   const all = knowledge.catalog.components.get(component)?.places ?? [];
   const places = placesSaid(all, reading).filter((place) => isOnCar(knowledge, place, car));
   return places.length <= MOST ? places.map((place) => ({ question: "current", place, car })) : [];
-}
-
-/** Two years or two lines in one question that asks nothing else speak of two cars. */
-function isTwoCars({ chips, asked }: Reading): boolean {
-  const two = (kind: string): boolean => chips.filter((chip) => chip.kind === kind).length > 1;
-  return asked.length === 0 && (two("year") || two("line"));
 }
 
 /** The components named; where none is, that of the best record, if the question has words of its own for it. */
@@ -195,12 +239,17 @@ function isOnCar(knowledge: CarKnowledge, place: string, car: CarInput): boolean
   return belongsAt(index, place, readCar(knowledge, car).cars).some(({ belonging }) => belonging.what === "part");
 }
 
-/** A figure in the question is a reading, where only one setting can be meant. */
-function settingOrReading({ figures }: Reading, setting: string, only: boolean, car: CarInput): Planned {
+/** A figure in the question is a reading, where only one setting can be meant, of the very thing that is named. */
+function settingOrReading(
+  { figures, comparing }: Reading,
+  { name, ofComponent }: AskedMatter,
+  only: boolean,
+  car: CarInput,
+): Planned {
   const [value] = figures;
-  return value !== undefined && only
-    ? { question: "reading", setting, value, car }
-    : { question: "setting", setting, car };
+  return value !== undefined && only && ofComponent && !comparing
+    ? { question: "reading", setting: name, value, car }
+    : { question: "setting", setting: name, car };
 }
 
 /** Without its line a car is too many cars to say what changed on all of them. */
@@ -210,7 +259,8 @@ function changes({ knowledge: { catalog }, reading, car }: All): Planned[] {
   const [last, first] = [Math.max(...years), Math.min(...years)];
   const [year, line] = [space.role("year"), space.role("line")];
   if (years.length === 0 || year === undefined) return [];
-  const isLineSaid = line === undefined || car.facts?.[space.trait(line).id] !== undefined || car.plate !== undefined;
+  const said = line === undefined ? undefined : car.facts?.[space.trait(line).id];
+  const isLineSaid = line === undefined || typeof said === "string" || car.plate !== undefined;
   const from = first < last ? first : known[known.indexOf(last) - 1];
   if (from === undefined || (!isLineSaid && catalog.lines.length > 1)) return [];
   const facts = { ...car.facts, [space.trait(year).id]: String(last) };

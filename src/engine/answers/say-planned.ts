@@ -13,6 +13,7 @@ import { answerTellApart } from "./answer-tell-apart.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import type { Planned } from "./plan-answers.ts";
 import { QuestionError } from "./question-error.ts";
+import { reasonFor } from "./say.ts";
 
 export interface Given {
   readonly asked: Planned;
@@ -29,7 +30,8 @@ export function askPlanned(knowledge: CarKnowledge, planned: readonly Planned[])
   return planned.flatMap((asked): Given[] => {
     try {
       const given = answerOne(knowledge, asked);
-      const place = planned.length > 1 && "place" in asked && asked.place !== undefined ? `${capital(asked.place)}: ` : "";
+      const place =
+        planned.length > 1 && "place" in asked && asked.place !== undefined ? `${capital(asked.place)}: ` : "";
       return [{ asked, ...given, says: `${place}${given.says}` }];
     } catch (error) {
       if (error instanceof QuestionError) return [];
@@ -45,9 +47,9 @@ function capital(text: string): string {
 function answerOne(knowledge: CarKnowledge, asked: Planned): Omit<Given, "asked"> {
   switch (asked.question) {
     case "may-fit":
-      return spoken(answerMayFit(knowledge, asked));
+      return sayFit(knowledge, asked);
     case "current":
-      return spoken(answerCurrent(knowledge, asked));
+      return sayCurrent(knowledge, asked);
     case "setting":
       return spoken(answerSetting(knowledge, asked));
     case "reading":
@@ -80,15 +82,53 @@ function spoken(answer: Spoken & { readonly words: string }): Omit<Given, "asked
   return { ...said(answer), says: answer.words };
 }
 
+/** What must go along is named with the permission; where it is to be left out, there is none. */
+function sayFit(knowledge: CarKnowledge, asked: Extract<Planned, { question: "may-fit" }>): Omit<Given, "asked"> {
+  const { leftOut = [], ...question } = asked;
+  const answer = answerMayFit(knowledge, question);
+  const given = spoken(answer);
+  const ways = answer.places.flatMap(({ fits }) => fits.flatMap((fit) => fit.ways));
+  const along = (way: (typeof ways)[number]): string[] => way.companions.map(({ part }) => part);
+  const isLeftOut =
+    leftOut.length > 0 && ways.length > 0 && ways.every((way) => along(way).some((part) => leftOut.includes(part)));
+  if (isLeftOut)
+    return {
+      ...given,
+      verdict: "not on record",
+      says: `${asked.part} may be fitted only together with ${list([...new Set(ways.flatMap(along))], "and")}. Without it no record permits it.`,
+    };
+  const [best] = ways;
+  if (answer.verdict !== "yes, on conditions" || !best) return given;
+  const needed = [...new Set(along(best))];
+  return { ...given, says: needed.length > 0 ? `${answer.words} Together with ${list(needed, "and")}.` : answer.words };
+}
+
+/** A number that no delivery rule names stands on the record that first names it. */
+function sayCurrent(knowledge: CarKnowledge, asked: Extract<Planned, { question: "current" }>): Omit<Given, "asked"> {
+  const given = spoken(answerCurrent(knowledge, asked));
+  if (given.because.length > 0 || asked.part === undefined) return given;
+  const [first] = knowledge.statementsByPart.get(asked.part) ?? [];
+  return first ? { ...given, because: [reasonFor(knowledge.catalog, first)] } : given;
+}
+
 /** Of the schedule only what the question is about, where it names something. */
 function sayDue(knowledge: CarKnowledge, asked: Extract<Planned, { question: "schedule" }>): Omit<Given, "asked"> {
   const { about, names = [], ...question } = asked;
   const whole = answerSchedule(knowledge, question);
   const named = whole.items.filter(({ name }) => names.includes(name));
   const own = named.length > 0 ? named : whole.items.filter(({ component = "" }) => about.includes(component));
-  const answer = own.length > 0 ? { ...whole, items: own, because: own.flatMap((it) => it.because) } : whole;
+  if (own.length === 0 || whole.verdict === "no such car") return { ...said(whole), says: whole.words };
+  const isOpen = own.some(({ verdict }) => verdict === "look first");
+  const verdict = isOpen
+    ? "look first"
+    : own.every((it) => it.verdict === "not on record")
+      ? "not on record"
+      : "schedule";
+  const ask = own.find((it) => it.ask !== undefined)?.ask;
+  const { ask: _, ...rest } = whole;
+  const answer = { ...rest, verdict, items: own, because: own.flatMap((it) => it.because), ...(ask ? { ask } : {}) };
   const items = own.map(({ name, due }) => `${name}: ${due.map((it) => it.said).join(" or ") || "not on record"}`);
-  return { ...said(answer), says: items.length > 0 ? `${items.join("; ")}.` : whole.words };
+  return { ...said(answer), says: `${items.join("; ")}.` };
 }
 
 function sayRetrofits({ verdict, paths, blocked }: ReturnType<typeof answerRetrofits>): string {
@@ -121,21 +161,35 @@ function sayChanges(
     systems.some((id) => about.includes(id)) ||
     ids.some((id) => records.get(id)?.components.some((component) => about.includes(component.id)));
   const changes = whole.changes.filter((it) => isAbout(it.records, it.systems));
+  const leftAlone = whole.leftAlone.filter(({ record }) => isAbout([record], records.get(record)?.systems ?? []));
+  const isNone = whole.verdict === "no such car" || whole.verdict === "no such car in that year";
+  const isOpen = changes.some((it) => it.verdict === "look first");
+  const { ask, ...rest } = whole;
   const answer = {
-    ...whole,
+    ...rest,
+    verdict: isNone ? whole.verdict : isOpen ? "look first" : changes.length > 0 ? "changed" : "no change on record",
     changes,
+    leftAlone,
     notOnRecord: whole.notOnRecord.filter((it) => isAbout(it.records, it.systems)),
     because: whole.because.filter(({ record }) => isAbout([record], records.get(record)?.systems ?? [])),
+    ...(ask && isOpen ? { ask } : {}),
   };
   return { ...said(answer), says: sayCount(answer) };
 }
 
-function sayCount({ verdict, from, to, changes }: ReturnType<typeof answerNetChange>): string {
+type Counted = Pick<ReturnType<typeof answerNetChange>, "from" | "to" | "changes" | "leftAlone"> & {
+  readonly verdict: string;
+};
+
+function sayCount({ verdict, from, to, changes, leftAlone }: Counted): string {
   if (verdict === "no such car" || verdict === "no such car in that year") return "No such car was built.";
+  const alone = leftAlone.length > 0 ? ` Left alone on purpose: ${leftAlone.map(({ what }) => what).join(" ")}` : "";
   if (changes.length === 0)
-    return `No change is on record between ${from} and ${to}. That is not the same as no change.`;
+    return `No change is on record between ${from} and ${to}.${alone === "" ? " That is not the same as no change." : alone}`;
   const sure = changes.filter((it) => it.verdict === "changed").map(({ name }) => name);
+  const open = changes.length - sure.length;
   const count = changes.length === 1 ? "one change is" : `${changes.length} changes are`;
   const named = sure.length > 0 && sure.length <= 6 ? `: ${sure.join("; ")}` : "";
-  return `Between ${from} and ${to} ${count} on record${named}.`;
+  const others = open > 0 && named !== "" ? `; and ${open} more that depend${open === 1 ? "s" : ""} on the car` : "";
+  return `Between ${from} and ${to} ${count} on record${named}${others}.${alone}`;
 }

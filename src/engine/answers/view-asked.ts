@@ -14,17 +14,24 @@ import type { AskAnswer } from "./shapes/ask.ts";
 export interface AskedAndFound {
   readonly reading: Reading;
   readonly answers: readonly Given[];
+  /** Two cars are spoken of, and it is not clear which of them is the one at hand. */
+  readonly unclear: boolean;
   /** The records, with those first that an answer rests on. */
   readonly found: (carriedBy?: readonly string[]) => Found;
 }
 
-export function viewAsked(vocabulary: Vocabulary, { reading, answers, found: find }: AskedAndFound): AskAnswer {
+export function viewAsked(
+  vocabulary: Vocabulary,
+  { reading, answers, unclear, found: find }: AskedAndFound,
+): AskAnswer {
   const carriedBy = carriers(answers);
   const found = find(carriedBy);
   const fitting = found.records.filter(({ card, misses }) => card.kind === "record" && misses.length === 0);
-  const verdict = !found.onRecord ? "nothing on record" : answers.length > 0 ? "answered" : "records";
-  const lines = linesToAsk(vocabulary, reading, answers);
   const because = answers.flatMap((it) => it.because);
+  const isAnswered = because.length > 0 || (found.onRecord && answers.length > 0);
+  const isOnRecord = found.onRecord && reading.beyond.length === 0;
+  const verdict = isAnswered ? "answered" : isOnRecord ? "records" : "nothing on record";
+  const lines = linesToAsk(vocabulary, reading, answers);
   const recordsFirst = fitting.slice(0, 5).map(({ card }) => ({
     record: card.id,
     statement: "record",
@@ -35,11 +42,13 @@ export function viewAsked(vocabulary: Vocabulary, { reading, answers, found: fin
     question: "ask",
     verdict,
     because: uniqueReasons(because.length > 0 ? because : verdict === "records" ? recordsFirst : []),
+    ...(unclear ? { ask: { what: WHICH_CAR, options: carsNamed(reading) } } : {}),
     ...(lines.length > 1 ? { ask: { what: "Which model line is it?", options: lines } } : {}),
     reading: {
       chips: reading.chips.map(chipView),
       asked: reading.asked.map((it) => ({ ...it })),
       rest: reading.rest,
+      beyond: [...reading.beyond],
       figures: [...reading.figures],
       corrected: reading.corrected.map(({ said, readAs }) => ({ said, readAs: [...readAs] })),
       unknown: [...found.unknown],
@@ -78,6 +87,13 @@ function linesToAsk({ names }: Vocabulary, reading: Reading, answers: readonly G
 export function carriers(answers: readonly Given[]): string[] {
   const arguing = answers.filter(({ asked: { question } }) => question !== "net-change" && question !== "retrofits");
   return [...new Set(arguing.flatMap(({ because }) => because.map(({ record }) => record)))];
+}
+
+const WHICH_CAR =
+  "The question speaks of two cars. Which of them is the one at hand, and which does the part come from?";
+
+function carsNamed({ chips }: Reading): string[] {
+  return chips.flatMap(({ kind, label }) => (kind === "line" || kind === "year" || kind === "trait" ? [label] : []));
 }
 
 function chipView({ ids, options, ...chip }: Chip): AskAnswer["reading"]["chips"][number] {
@@ -128,14 +144,16 @@ function nearestOf({ records }: Found): string[] {
 
 function wordsOf(
   verdict: AskAnswer["verdict"],
-  { chips }: Reading,
+  reading: Reading,
   { unknown, records }: Found,
   answers: readonly Given[],
 ): string {
   const about = list(
-    chips.map(({ label }) => label),
+    reading.chips.map(({ label }) => label),
     "and",
   );
+  if (reading.beyond.length > 0)
+    return `The records do not cover ${list(reading.beyond, "or")}. Nothing is on record about such a car, and silence is not permission.`;
   if (verdict === "nothing on record") {
     const what =
       unknown.length > 0

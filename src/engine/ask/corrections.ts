@@ -2,7 +2,7 @@
  * What a word that nobody knows was most likely meant to be.
  *
  *   A known word is never corrected, nor a usual form of one (leaking, tightened), nor a number, nor a word of three letters.
- *   Wrong may be one letter of a word of four or five, two of one up to nine, three of a longer one; one more where it sounds the same.
+ *   Wrong may be one letter of a word of four to six, two of one up to nine, three of a longer one; one more where it sounds the same.
  *   The nearest word counts; of those equally near, one that sounds the same. Words of the trade count before other words of
  *   the texts, which must be nearer to be meant.
  *   What is then still equally near is a choice for the reader.
@@ -60,7 +60,7 @@ function nearestOf(word: string, known: readonly string[]): { words: string[]; s
 }
 
 function slipsAllowed(length: number): number {
-  return length < 6 ? 1 : length < 10 ? 2 : 3;
+  return length < 7 ? 1 : length < 10 ? 2 : 3;
 }
 
 const sounds = new Map<string, string>();

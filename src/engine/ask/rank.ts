@@ -14,6 +14,7 @@
 import type { Asked } from "./asked.ts";
 import { cardAddress, piecesOf, wordsOf } from "./card.ts";
 import type { Card } from "./card-shape.ts";
+import { carsSaid, type Said } from "./cars-said.ts";
 import { keyOf } from "./names.ts";
 import type { Reading } from "./read-question.ts";
 import { fold, split } from "./split.ts";
@@ -212,7 +213,23 @@ function askedPoints(card: Card, { asked }: Reading): number {
   return says * POINTS.asked + retrofit;
 }
 
-function carPoints(card: Card, { chips, asked }: Reading, misses: string[]): number {
+const saids = new WeakMap<Reading, readonly Said[]>();
+
+/** The traits that chips name, weak ones too, and whether they are denied: for finding it is enough that they are spoken of. */
+function carSaid(reading: Reading): readonly Said[] {
+  const known = saids.get(reading);
+  if (known) return known;
+  const said = carsSaid(reading);
+  const sure = [...said.car, ...said.donor];
+  const weak = reading.chips
+    .filter(({ kind, ids }) => kind === "trait" && !sure.some((one) => one.ids.join() === ids.join()))
+    .map(({ ids }): Said => ({ kind: "trait", ids, denied: false, calendar: false }));
+  saids.set(reading, [...sure, ...weak]);
+  return saids.get(reading) as readonly Said[];
+}
+
+function carPoints(card: Card, reading: Reading, misses: string[]): number {
+  const { chips, asked } = reading;
   let points = 0;
   const lines = chips.filter(({ kind }) => kind === "line").flatMap(({ ids }) => ids);
   if (lines.length > 0 && card.kind === "record") {
@@ -236,8 +253,10 @@ function carPoints(card: Card, { chips, asked }: Reading, misses: string[]): num
         points += isChange ? POINTS.newThatYearAsked : POINTS.newThatYear;
     }
   }
-  for (const { ids } of chips.filter(({ kind }) => kind === "trait")) {
-    const wanted = ids.map((id) => id.split("=") as [string, string]);
+  // What is denied is no wish: "no tow package" is a car without it.
+  for (const { kind, ids, denied } of carSaid(reading)) {
+    if (kind !== "trait" || (denied && !/=yes$/.test(ids[0] ?? ""))) continue;
+    const wanted = ids.map((id) => (denied ? id.replace(/yes$/, "no") : id).split("=") as [string, string]);
     const [trait = ""] = wanted[0] ?? [];
     const only = card.only[trait];
     if (only === undefined) continue;

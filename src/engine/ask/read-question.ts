@@ -3,27 +3,28 @@
  *
  *   what changed on the breaks of the 74 Alder    →    asked: what changed; system Brakes; line Alder; year 1974; no words left
  *
- * 1. Words are folded: case, accents, punctuation and a plural s do not count.
- * 2. A word that nobody knows is exchanged for the word it was most likely meant to be (corrections.ts); equally near ones are a choice.
- * 3. What people say is exchanged for the word of the records (breaks for brakes), unless a name of more words begins there.
- * 4. From left to right, at each word the first that applies:
- *      a number of a part or record, however written;
- *      a number with its unit, which is no year;
- *      years: 1974, '74, 72-74, since 72, before the 74s;
- *      the longest run of words that is a name, or a way to ask. Where two names are the same words, the chip holds both;
- *      a word that names nothing, which is dropped;
- *      any other word, which is left for a search of the text.
- * 5. A yes/no trait is there unless "without" or the like stands before it. Where its words name a thing too, the thing is meant,
- *    unless "with" or "without" stands before.
+ * The words are made ready first (tokens.ts). Then, from left to right, at each word the first that applies:
+ *
+ *   a number of a part or record, however written;
+ *   a number that tells which car it is;
+ *   a number with its unit, which is no year;
+ *   years: 1974, '74, 72-74, since 72, before the 74s;
+ *   the longest run of words that is a name, or a way to ask. Where two names are the same words, the chip holds both;
+ *   a word that names nothing, which is dropped;
+ *   any other word, which is left for a search of the text.
+ *
+ * Where the words of a yes/no trait name a thing too, the thing is meant, unless "with" or "without" stands before. What the
+ * chips say of which car, and what they deny, is read from how they stand in the question (cars-said.ts).
  */
 import { ASKED, type Asked } from "./asked.ts";
-import { corrections } from "./corrections.ts";
+import { COMPARING, DENYING, LITTLE, WITH } from "./little-words.ts";
 import { keyOf, type Names, namesOf } from "./names.ts";
 import { findNumber, type Numbered, type Numbers, runsAt } from "./numbers.ts";
 import { serialAt } from "./serials.ts";
 import { fold, split } from "./split.ts";
+import { type Corrected, longestRun, type Token, tokensOf } from "./tokens.ts";
 import type { ChipKind, Name, Vocabulary } from "./vocabulary-shape.ts";
-import { yearsAt } from "./years.ts";
+import { beyondYears, yearsAt } from "./years.ts";
 
 export interface Chip {
   readonly kind: ChipKind;
@@ -32,14 +33,13 @@ export interface Chip {
   readonly label: string;
   /** The words of the question that were read so. */
   readonly said: string;
-  /** The number of its first word in the question. */
+  /** Where it stands among the words, and how many it takes. */
   readonly at: number;
+  readonly length: number;
   /** What each id is called, where the same words name several. */
   readonly options?: readonly { readonly id: string; readonly label: string }[];
   /** The word that a misspelt one was taken for. */
   readonly readAs?: string;
-  /** It is said of the car that a part comes from: "off a 75". */
-  readonly donor?: true;
 }
 
 export interface AskedChip {
@@ -47,6 +47,7 @@ export interface AskedChip {
   readonly label: string;
   readonly said: string;
   readonly at: number;
+  readonly length: number;
 }
 
 export interface Reading {
@@ -60,77 +61,20 @@ export interface Reading {
   readonly words: readonly string[];
   /** Numbers with their units, as typed. */
   readonly figures: readonly string[];
+  /** A figure is only compared with ("more than 60 A"), or there are several: none of them is a reading. */
+  readonly comparing: boolean;
+  /** Years that the question names and the records do not cover. */
+  readonly beyond: readonly string[];
   /** Words that nobody knows, and what was read for each; several are equally near. */
-  readonly corrected: readonly { readonly said: string; readonly readAs: readonly string[] }[];
-}
-
-/** A word of the question on its way: what is read, and what was typed for it. */
-interface Token {
-  readonly word: string;
-  readonly typed: string;
-  readonly at: number;
-  readonly readAs?: string;
+  readonly corrected: readonly Corrected[];
 }
 
 export const NO_NUMBERS: Numbers = new Map();
 
 export function readQuestion(vocabulary: Vocabulary, question: string, numbers: Numbers = NO_NUMBERS): Reading {
   const names = namesOf(vocabulary);
-  const typed = split(question.replaceAll(/(\d)\+/g, "$1 onwards"));
-  const { tokens: corrected, corrections: found } = correct(typed, names, numbers);
-  const tokens = exchange(corrected, names);
-  return { ...walk(tokens, names, numbers), corrected: found };
-}
-
-function correct(typed: readonly string[], names: Names, numbers: Numbers) {
-  const found: { said: string; readAs: string[] }[] = [];
-  const tokens = typed.map((word, at): Token => {
-    const folded = fold(word);
-    const isNumber = () => runsAt(typed, at).some(({ plain }) => findNumber(numbers, plain).length > 0);
-    if (isPartOfName(typed, at, names) || isNumber()) return { word, typed: word, at };
-    const readAs = corrections(keyOf([folded]), names);
-    const [best] = readAs;
-    if (best === undefined) return { word, typed: word, at };
-    found.push({ said: word, readAs });
-    return { word: best, typed: word, at, readAs: best };
-  });
-  return { tokens, corrections: found };
-}
-
-/** "dip stick" is a name though "dip" is not: a word beside another, of which the two are one. */
-function isPartOfName(words: readonly string[], at: number, names: Names): boolean {
-  return [at - 1, at].some((from) => {
-    const pair = words.slice(Math.max(0, from), from + 2);
-    if (from < 0 || pair.length < 2) return false;
-    const key = keyOf(pair.map(fold));
-    return names.byKey.has(key) || names.mean.has(key) || names.known.has(key);
-  });
-}
-
-function exchange(tokens: readonly Token[], names: Names): Token[] {
-  const result: Token[] = [];
-  for (let i = 0; i < tokens.length; ) {
-    const said = longestRun(tokens, i, names.mean, names.longest);
-    const named = longestRun(tokens, i, names.byKey, names.longest);
-    const length = Math.max(1, said, named);
-    const run = tokens.slice(i, i + length);
-    const first = run[0] as Token;
-    if (said > 0 && said >= named) {
-      const typed = run.map((token) => token.typed).join(" ");
-      const meant = split(names.mean.get(keyOf(run.map(({ word }) => fold(word)))) as string);
-      // What was typed goes with the first of the words meant, so that it is shown once.
-      result.push(...meant.map((word, n): Token => ({ ...first, word, typed: n === 0 ? typed : "" })));
-    } else result.push(...run);
-    i += length;
-  }
-  return result;
-}
-
-/** How many words from a place on are the longest run that is known; none where no run is. */
-function longestRun(tokens: readonly Token[], at: number, known: { has(key: string): boolean }, most: number): number {
-  const folded = tokens.slice(at, at + most).map(({ word }) => fold(word));
-  while (folded.length > 0 && !known.has(keyOf(folded))) folded.pop();
-  return folded.length;
+  const { tokens, corrected } = tokensOf(question, names, numbers);
+  return { ...new Walk(tokens, names, numbers).reading(), corrected };
 }
 
 const askedKeys = new Map<string, Asked>();
@@ -141,171 +85,196 @@ for (const [asked, { say }] of Object.entries(ASKED) as [Asked, { say: readonly 
   }
 const LONGEST_ASKED = 5;
 
-const WITH = new Set(["with", "w", "having", "has"]);
-const WITHOUT = new Set(["without", "no", "non", "not", "less", "minus"]);
-
-function walk(tokens: readonly Token[], names: Names, numbers: Numbers): Omit<Reading, "corrected"> {
-  const chips: Chip[] = [];
-  const asked: AskedChip[] = [];
-  const rest: string[] = [];
-  const figures: string[] = [];
+/** One walk over the words. Each step reads what stands at a word and says how many words that took; none where it is not there. */
+class Walk {
+  readonly #tokens: readonly Token[];
+  readonly #words: readonly string[];
+  readonly #names: Names;
+  readonly #numbers: Numbers;
+  readonly #chips: Chip[] = [];
+  readonly #asked: AskedChip[] = [];
+  readonly #rest: string[] = [];
+  readonly #figures: string[] = [];
+  readonly #beyond: string[] = [];
+  #comparing = false;
   /** Numbers of the words that nothing was read from, dropped ones included. */
-  const left = new Set<number>();
-  const words = tokens.map(({ word }) => word);
-  const donors = donorsIn(words);
-  const add = (chip: Chip, i: number): void => {
-    const isOfCar = ["line", "year", "trait"].includes(chip.kind);
-    addChip(chips, isOfCar && donors.has(i) ? { ...chip, donor: true } : chip);
-  };
-  for (let i = 0; i < tokens.length; ) {
-    const token = tokens[i] as Token;
-    const said = (length: number): string =>
-      tokens
-        .slice(i, i + length)
-        .flatMap(({ typed }) => (typed === "" ? [] : [typed]))
-        .join(" ");
-    const number = numberAt(words, i, numbers);
-    if (number) {
-      addChip(chips, { ...numberChip(number.found), said: said(number.length), at: token.at });
-      i += number.length;
-      continue;
+  readonly #left = new Set<number>();
+
+  constructor(tokens: readonly Token[], names: Names, numbers: Numbers) {
+    this.#tokens = tokens;
+    this.#words = tokens.map(({ word }) => word);
+    this.#names = names;
+    this.#numbers = numbers;
+  }
+
+  reading(): Omit<Reading, "corrected"> {
+    for (let at = 0; at < this.#tokens.length; )
+      at +=
+        this.#number(at) || this.#serial(at) || this.#figure(at) || this.#years(at) || this.#name(at) || this.#word(at);
+    return {
+      chips: this.#chips,
+      asked: this.#asked,
+      rest: this.#rest.join(" "),
+      figures: this.#figures,
+      comparing: this.#comparing || this.#figures.length > 1,
+      beyond: this.#beyond,
+      phrases: this.#phrases(),
+      words: this.#words.map(fold),
+    };
+  }
+
+  #number(at: number): number {
+    for (const { plain, length } of runsAt(this.#words, at)) {
+      const found = findNumber(this.#numbers, plain);
+      if (found.length === 0) continue;
+      this.#add({ ...numberChip(found), said: this.#said(at, length), at, length });
+      return length;
     }
-    const serial = serialAt(words, i, names.serials);
-    if (serial) {
-      // The words by which the number was named have done their work.
-      const called = names.serials.find(({ trait }) => serial[0]?.id.startsWith(`${trait}=`))?.called ?? [];
-      while (rest.length > 0 && called.includes(fold(rest.at(-1) as string))) rest.pop();
-      for (const { id, label } of serial) add({ kind: "trait", ids: [id], label, said: said(1), at: token.at }, i);
-      i++;
-      continue;
-    }
-    const figure = figureAt(words, i, names);
+    return 0;
+  }
+
+  #serial(at: number): number {
+    const serial = serialAt(this.#words, at, this.#names.serials);
+    if (!serial) return 0;
+    // The words by which the number was named have done their work.
+    const called = this.#names.serials.find(({ trait }) => serial[0]?.id.startsWith(`${trait}=`))?.called ?? [];
+    while (this.#rest.length > 0 && called.includes(fold(this.#rest.at(-1) as string))) this.#rest.pop();
+    for (const { id, label } of serial)
+      this.#add({ kind: "trait", ids: [id], label, said: this.#said(at, 1), at, length: 1 });
+    return 1;
+  }
+
+  #figure(at: number): number {
+    const length = figureAt(this.#words, at, this.#names);
     // A name may hold a figure: "60 A alternator".
-    if (figure > 0 && longestRun(tokens, i, names.byKey, names.longest) <= figure) {
-      for (let n = 0; n < figure; n++) left.add(i + n);
-      figures.push(words.slice(i, i + figure).join(" "));
-      rest.push(...words.slice(i, i + figure));
-      i += figure;
-      continue;
-    }
-    const years = yearsAt(words, i, names.years);
+    if (length === 0 || longestRun(this.#tokens, at, this.#names.byKey, this.#names.longest) > length) return 0;
+    for (let n = 0; n < length; n++) this.#left.add(at + n);
+    const words = this.#words.slice(at, at + length);
+    this.#rest.push(...words);
+    this.#figures.push(words.join(" "));
+    if (COMPARING.has(fold(this.#words[at - 1] ?? ""))) this.#comparing = true;
+    return length;
+  }
+
+  #years(at: number): number {
+    const years = yearsAt(this.#words, at, this.#names.years);
     if (years && years.years.length > 0) {
+      const { length } = years;
       const [first] = years.years;
       const label = years.years.length === 1 ? (first as string) : `${first} to ${years.years.at(-1)}`;
-      add({ kind: "year", ids: years.years, label, said: said(years.length), at: token.at }, i);
-      i += years.length;
-      continue;
+      this.#add({ kind: "year", ids: years.years, label, said: this.#said(at, length), at, length });
+      return length;
     }
-    const named = longestRun(tokens, i, names.byKey, names.longest);
-    const way = longestRun(tokens, i, askedKeys, LONGEST_ASKED);
-    const found = named > 0 && named >= way ? meantBy(names, tokens, i, named) : undefined;
-    if (found && (way < named || found[0]?.kind !== "kind")) {
-      const slip = tokens.slice(i, i + named).find((it) => it.readAs !== undefined)?.readAs;
-      const isWhich = fold(words[i - 1] ?? "") === "which" && found[0]?.kind === "component";
-      if (isWhich && !asked.some((it) => it.asked === "tell-apart"))
-        asked.push({
-          asked: "tell-apart",
-          label: ASKED["tell-apart"].label,
-          said: words[i - 1] as string,
-          at: token.at - 1,
-        });
-      const readAs = slip === undefined ? {} : { readAs: slip };
-      add({ ...nameChip(found), said: said(named), at: token.at, ...readAs }, i);
+    const beyond = beyondYears(this.#words, at, this.#names.years);
+    const isLine = (word: string | undefined): boolean =>
+      word !== undefined && (this.#names.byKey.get(keyOf([fold(word)])) ?? []).some(({ kind }) => kind === "line");
+    if (beyond === undefined || (beyond.short && !isLine(this.#words[at + 1]))) return 0;
+    this.#beyond.push(beyond.year);
+    return 1;
+  }
+
+  #name(at: number): number {
+    const { byKey, longest } = this.#names;
+    const named = longestRun(this.#tokens, at, byKey, longest);
+    const way = longestRun(this.#tokens, at, askedKeys, LONGEST_ASKED);
+    const found = named > 0 && named >= way ? this.#meantBy(at, named) : [];
+    const [first] = found;
+    if (first && (way < named || first.kind !== "kind")) {
+      const slip = this.#tokens.slice(at, at + named).find((it) => it.readAs !== undefined)?.readAs;
+      if (first.kind === "component" && fold(this.#words[at - 1] ?? "") === "which") this.#ask("tell-apart", at - 1, 1);
+      const place = { said: this.#said(at, named), at, length: named };
+      this.#add({ ...nameChip(found), ...place, ...(slip === undefined ? {} : { readAs: slip }) });
       // "Automatic transmission" says which car it is, and what it is about.
-      const system = found[0]?.kind === "trait" ? systemOf(names, words.slice(i, i + named)) : undefined;
-      if (system) addChip(chips, { ...nameChip([system]), said: said(named), at: token.at });
-      i += named;
-    } else if (way > 0) {
-      const kind = askedKeys.get(keyOf(words.slice(i, i + way).map(fold))) as Asked;
-      if (!asked.some((it) => it.asked === kind))
-        asked.push({ asked: kind, label: ASKED[kind].label, said: said(way), at: token.at });
-      i += way;
-    } else {
-      left.add(i);
-      const isOfTrait = WITHOUT.has(fold(token.word)) && longestRun(tokens, i + 1, names.byKey, names.longest) > 0;
-      if (!names.ignore.has(fold(token.word)) && !isSideWord(token.word) && !isOfTrait) rest.push(token.word);
-      i++;
+      const system = first.kind === "trait" ? this.#named(at, named).find(({ kind }) => kind === "system") : undefined;
+      if (system) this.#add({ ...nameChip([system]), ...place });
+      return named;
     }
+    if (way === 0) return 0;
+    this.#ask(askedKeys.get(keyOf(this.#words.slice(at, at + way).map(fold))) as Asked, at, way);
+    return way;
   }
-  return {
-    chips,
-    asked,
-    rest: rest.join(" "),
-    figures,
-    phrases: phrasesOf(tokens, left, names),
-    words: words.map(fold),
-  };
-}
 
-/** Pairs of neighbours among the words that are left, with those that name nothing between them: "runs up", "out of gear". */
-function phrasesOf(tokens: readonly Token[], left: ReadonlySet<number>, names: Names): string[] {
-  return tokens.slice(1).flatMap(({ word }, i) => {
-    const before = tokens[i] as Token;
-    const isLeft = (at: number) => left.has(at);
-    const speaks = [before.word, word].some((one) => !names.ignore.has(fold(one)));
-    return isLeft(i) && isLeft(i + 1) && speaks ? [`${before.word} ${word}`] : [];
-  });
-}
-
-/** Words that speak of the car a part comes from: those after "off", "from" or "out of", up to the next little word. */
-function donorsIn(words: readonly string[]): Set<number> {
-  const found = new Set<number>();
-  let inside = false;
-  words.forEach((word, i) => {
-    const said = fold(word);
-    const next = fold(words[i + 1] ?? "");
-    if (said === "off" || (said === "from" && next !== "") || (said === "out" && next === "of")) inside = true;
-    else if (["on", "in", "into", "onto", "to", "for", "fit", "go"].includes(said)) inside = false;
-    else if (inside) found.add(i);
-  });
-  return found;
-}
-
-/** "With" and "without" have done their work once the trait is read. */
-function isSideWord(word: string): boolean {
-  const folded = fold(word);
-  return WITH.has(folded) || folded === "without" || folded === "non";
-}
-
-function numberAt(words: readonly string[], at: number, numbers: Numbers) {
-  for (const { plain, length } of runsAt(words, at)) {
-    const found = findNumber(numbers, plain);
-    if (found.length > 0) return { found, length };
+  #word(at: number): number {
+    this.#left.add(at);
+    const word = fold(this.#words[at] as string);
+    const isSteering = WITH.has(word) || DENYING.has(word);
+    if (!this.#names.ignore.has(word) && !isSteering) this.#rest.push(this.#words[at] as string);
+    return 1;
   }
-  return undefined;
+
+  #named(at: number, length: number): readonly Name[] {
+    return this.#names.byKey.get(keyOf(this.#words.slice(at, at + length).map(fold))) ?? [];
+  }
+
+  /** The names that a run of words may mean; of a thing and a trait with the same words, which one is told by the words before. */
+  #meantBy(at: number, length: number): readonly Name[] {
+    const found = this.#named(at, length);
+    const traits = found.filter(({ kind }) => kind === "trait");
+    const things = found.filter(({ kind }) => kind !== "trait");
+    const isFlag = traits.some(({ id }) => /=(yes|no)$/.test(id));
+    // "A six" is the engine of the car, "the power steering" a thing that one may ask about.
+    const isTrait = traits.length > 0 && (things.length === 0 || !isFlag || this.#isOfCar(at));
+    const kept = isTrait ? traits : things;
+    return kept.filter(({ kind }) => kind === kept[0]?.kind);
+  }
+
+  /** "With a", "without the": what follows is said of the car. */
+  #isOfCar(at: number): boolean {
+    let before = at - 1;
+    while (before >= 0 && LITTLE.has(fold(this.#words[before] as string))) before--;
+    const word = fold(this.#words[before] ?? "");
+    return WITH.has(word) || DENYING.has(word);
+  }
+
+  #said(at: number, length: number): string {
+    const typed = this.#tokens.slice(at, at + length).map((token) => token.typed);
+    return typed.filter((word) => word !== "").join(" ");
+  }
+
+  /** The same words said twice are one chip. */
+  #add(chip: Chip): void {
+    const same = this.#chips.find((one) => one.kind === chip.kind && one.ids.join() === chip.ids.join());
+    const isOfCar = chip.kind === "line" || chip.kind === "year" || chip.kind === "trait";
+    // What is said twice of cars may be said of two of them.
+    if (!same || isOfCar) this.#chips.push(chip);
+  }
+
+  #ask(asked: Asked, at: number, length: number): void {
+    if (!this.#asked.some((it) => it.asked === asked))
+      this.#asked.push({ asked, label: ASKED[asked].label, said: this.#said(at, length), at, length });
+  }
+
+  /** Pairs of neighbours among the words that are left, with those that name nothing between them: "runs up", "out of gear". */
+  #phrases(): string[] {
+    const { ignore } = this.#names;
+    return this.#words.slice(1).flatMap((word, i) => {
+      const before = this.#words[i] as string;
+      const speaks = [before, word].some((one) => !ignore.has(fold(one)));
+      return this.#left.has(i) && this.#left.has(i + 1) && speaks ? [`${before} ${word}`] : [];
+    });
+  }
 }
 
-/** A number and its unit, in two words or in one ("16 psi", "16psi"): how many words that are. */
+/**
+ * A number and its unit ("16 psi", "16psi", "1 1/2 in"): how many words that are. A year or the name of an engine before "in" or
+ * "a" is none: "the 74 in a 72".
+ */
 function figureAt(words: readonly string[], at: number, names: Names): number {
   const word = words[at] ?? "";
-  if (/^\d+([./]\d+)?(-\d+([./]\d+)?)?$/.test(word) && names.units.has(fold(words[at + 1] ?? ""))) return 2;
-  const [, unit = ""] = /^\d+(?:[./]\d+)?([a-z-]+)$/i.exec(word) ?? [];
-  return unit !== "" && unit !== "s" && names.units.has(fold(unit)) ? 1 : 0;
-}
-
-/** The names that a run of words may mean; of a thing and a trait with the same words, which one is told by the word before. */
-function meantBy(names: Names, tokens: readonly Token[], at: number, length: number): readonly Name[] {
-  const run = tokens.slice(at, at + length).map(({ word }) => fold(word));
-  const found = names.byKey.get(keyOf(run)) ?? [];
-  const before = fold(tokens[at - 1]?.word ?? "");
-  const isSaid = WITH.has(before) || WITHOUT.has(before);
-  const traits = found.filter(({ kind }) => kind === "trait");
-  const things = found.filter(({ kind }) => kind !== "trait");
-  const isFlag = traits.some(({ id }) => /=(yes|no)$/.test(id));
-  // "A six" is the engine of the car, "the power steering" a thing that one may ask about.
-  const kept = traits.length > 0 && (isSaid || things.length === 0 || !isFlag) ? traits : things;
-  const [first] = kept;
-  const same = kept.filter(({ kind }) => kind === first?.kind);
-  if (!WITHOUT.has(before)) return same;
-  return same.map((name) =>
-    name.kind === "trait" && name.id.endsWith("=yes")
-      ? { ...name, id: name.id.replace(/yes$/, "no"), label: `no ${name.label}` }
-      : name,
-  );
-}
-
-function systemOf(names: Names, words: readonly string[]): Name | undefined {
-  return names.byKey.get(keyOf(words.map(fold)))?.find(({ kind }) => kind === "system");
+  const isNumber = (text: string | undefined): boolean =>
+    /^(\d*\.?\d+)(\/\d+)?(-(\d*\.?\d+)(\/\d+)?)?$/.test(text ?? "");
+  const isUnit = (text: string | undefined): boolean => text !== undefined && names.units.has(fold(text));
+  if (isNumber(word)) {
+    const isMixed = /^\d+$/.test(word) && /^\d+\/\d+$/.test(words[at + 1] ?? "");
+    const unit = words[at + (isMixed ? 2 : 1)];
+    if (!isUnit(unit)) return 0;
+    const isWord = names.ignore.has(fold(unit as string)) || LITTLE.has(fold(unit as string));
+    const isName =
+      (/^\d+$/.test(word) && names.byKey.has(keyOf([word]))) || yearsAt(words, at, names.years) !== undefined;
+    return isWord && isName ? 0 : isMixed ? 3 : 2;
+  }
+  const [, unit = ""] = /^\d*\.?\d+([a-z-]+)$/i.exec(word) ?? [];
+  return unit !== "" && unit !== "s" && isUnit(unit) ? 1 : 0;
 }
 
 function nameChip(found: readonly Name[]): Pick<Chip, "kind" | "ids" | "label" | "options"> {
@@ -328,10 +297,4 @@ function numberChip(found: readonly Numbered[]): Pick<Chip, "kind" | "ids" | "la
     label: ids.join(" or "),
     ...(ids.length > 1 ? { options: ids.map((id) => ({ id, label: id })) } : {}),
   };
-}
-
-/** The same words said twice are one chip. */
-function addChip(chips: Chip[], chip: Chip): void {
-  const same = chips.find((one) => one.kind === chip.kind && one.ids.join() === chip.ids.join());
-  if (!same) chips.push(chip);
 }

@@ -1,12 +1,14 @@
 /** A text as words, and a word as it is compared. */
-/** Words of a question: runs of letters, digits and the signs that hold a word or number together, and the sign before '74. */
+/** Words of a question: runs of letters, digits and the signs that hold a word or number together, the sign before '74, and the point before .005. */
 export function split(text: string): string[] {
   return (
     text
       .normalize("NFKD")
       .replaceAll(/\p{Mark}/gu, "")
       .replaceAll(/[‘’]/g, "'")
-      .match(/(?:'(?=\p{Number}))?[\p{Letter}\p{Number}]+(?:[-./'–]'?[\p{Letter}\p{Number}]+)*/gu) ?? []
+      .match(
+        /(?:'(?=\p{Number})|(?<![\p{Letter}\p{Number}])\.(?=\p{Number}))?[\p{Letter}\p{Number}]+(?:[-./'–]'?[\p{Letter}\p{Number}]+)*/gu,
+      ) ?? []
   );
 }
 

@@ -30,8 +30,8 @@ function valuesOf(trait: ListTrait): Name[] {
     id: `${trait.id}=${id}`,
     label: labelOf(trait, label),
     say: [
-      plainLabel(label),
-      ...aliases,
+      // A bare number of two figures may be a year, one letter anything.
+      ...[plainLabel(label), ...aliases].filter((it) => !/^(\d{1,2}|.)$/.test(it)),
       ...[trait.label, ...trait.aliases].flatMap((it) => [`${id} ${it}`, `${it} ${id}`, `${plainLabel(label)} ${it}`]),
     ],
   }));
@@ -43,7 +43,8 @@ function groupsOf(trait: ListTrait, called: ReadonlySet<string>): Name[] {
   for (const { id, label } of trait.values)
     for (const word of wordsOf(label)) holders.set(word, (holders.get(word) ?? new Set()).add(id));
   return [...holders].flatMap(([word, ids]): Name[] => {
-    if (ids.size < 2 || ids.size === trait.values.length || called.has(word)) return [];
+    const saysNothing = called.has(word) || /^(\d{1,2}|.)$/.test(word);
+    if (ids.size < 2 || ids.size === trait.values.length || saysNothing) return [];
     return trait.values
       .filter(({ id }) => ids.has(id))
       .map(({ id, label }) => ({

@@ -19,6 +19,12 @@ export interface SaidYears {
 type Side = "from" | "after" | "until" | "before";
 
 const BEFORE_YEAR: Readonly<Record<string, Side>> = {
+  "not before": "from",
+  "no earlier than": "from",
+  "not earlier than": "from",
+  "not after": "until",
+  "no later than": "until",
+  "not later than": "until",
   since: "from",
   starting: "from",
   after: "after",
@@ -40,6 +46,7 @@ const AFTER_YEAR: Readonly<Record<string, Side>> = {
   onward: "from",
   onwards: "from",
   up: "from",
+  plus: "from",
   "and on": "from",
   "and up": "from",
   "and later": "from",
@@ -98,7 +105,7 @@ function gluedAt(word: string | undefined, known: readonly string[]): SaidYears 
 }
 
 function phraseAt(words: readonly string[], at: number, table: Readonly<Record<string, Side>>) {
-  for (const length of [2, 1]) {
+  for (const length of [3, 2, 1]) {
     if (at + length > words.length) continue;
     const said = words
       .slice(at, at + length)
@@ -152,4 +159,15 @@ function yearsIn(word: string, years: readonly string[]): string[] {
   if (first === "" || first.length < last.length) return [];
   const [from, to] = [full(first), full(last)];
   return from === undefined || to === undefined ? [] : between(years, from, to);
+}
+
+/** A year that words name and the data has not: 1969, '69, or short 69 where something else has to tell that it is a year. */
+export function beyondYears(
+  words: readonly string[],
+  at: number,
+  known: readonly string[],
+): { year: string; short: boolean } | undefined {
+  const [, mark = "", digits = ""] = /^('?)(\d{2}|19\d{2}|20\d{2})'?s?$/.exec(words[at] ?? "") ?? [];
+  if (digits === "" || known.length === 0 || yearsIn(words[at] ?? "", known).length > 0) return undefined;
+  return { year: digits, short: digits.length === 2 && mark === "" };
 }

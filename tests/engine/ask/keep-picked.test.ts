@@ -49,7 +49,15 @@ describe("what is left of a reading", () => {
 });
 
 test("exactly what is named is taken away, and nothing else of the reading changes", () => {
-  const words = [...PICKED.flatMap(([question]) => question.split(" ")), "spring", "noise", "HY59-01", "which", "psi", "with"];
+  const words = [
+    ...PICKED.flatMap(([question]) => question.split(" ")),
+    "spring",
+    "noise",
+    "HY59-01",
+    "which",
+    "psi",
+    "with",
+  ];
   const question = fc.array(fc.constantFrom(...words), { maxLength: 10 }).map((some) => some.join(" "));
   const asked = question.chain((said) => {
     const reading = read(said);

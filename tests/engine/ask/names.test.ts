@@ -95,7 +95,11 @@ const WORDS: [word: string, known: boolean, trade: boolean, texts: boolean][] = 
   ["constructor", false, false, false],
 ];
 test.each(WORDS)("%s", (word, known, trade, texts) => {
-  expect([names.known.has(word), names.trade.includes(word), names.texts.includes(word)]).toEqual([known, trade, texts]);
+  expect([names.known.has(word), names.trade.includes(word), names.texts.includes(word)]).toEqual([
+    known,
+    trade,
+    texts,
+  ]);
 });
 
 describe("of any vocabulary", () => {

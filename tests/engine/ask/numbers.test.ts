@@ -47,7 +47,12 @@ describe("the numbers of the records", () => {
   test("that stand on two parts name both", () => {
     const same = numbersOf(
       catalogOf(
-        spoiled({ "parts/pump.yaml": ["marks: { ribs: none, bore: 18 }", 'marks: { ribs: none, bore: 18 }\n    castings: ["4411"]'] }),
+        spoiled({
+          "parts/pump.yaml": [
+            "marks: { ribs: none, bore: 18 }",
+            'marks: { ribs: none, bore: 18 }\n    castings: ["4411"]',
+          ],
+        }),
       ),
     );
     expect(findNumber(same, "4411").map(({ id }) => id)).toEqual(["HT-101", "HT-102"]);
@@ -117,9 +122,9 @@ test.each(FOUND)("%s names %j", (written, ids) => {
 
 describe("any numbers", () => {
   const plain = fc.stringMatching(/^[OIL01A]{2,5}$/);
-  const numbers = fc.uniqueArray(plain, { maxLength: 8 }).map(
-    (all): Numbers => new Map(all.map((id) => [id, [{ kind: "part", id, components: [], systems: [] }]])),
-  );
+  const numbers = fc
+    .uniqueArray(plain, { maxLength: 8 })
+    .map((all): Numbers => new Map(all.map((id) => [id, [{ kind: "part", id, components: [], systems: [] }]])));
   const signed = fc
     .tuple(plain, fc.array(fc.constantFrom(" ", "-", ".", "/", ""), { minLength: 5, maxLength: 5 }))
     .map(([id, signs]) => [id, [...id].map((letter, i) => letter + (signs[i] ?? "")).join("")] as const);
@@ -190,7 +195,8 @@ describe("the numbers of the data folder", async () => {
     for (const number of numbers.keys()) {
       const own = new Map([...numbers].filter(([other]) => shelfOf(other) === shelfOf(number)));
       for (const written of [number, number.replaceAll("0", "O"), number.replaceAll("1", "L"), number.slice(0, -1)])
-        if (shelfOf(written) === shelfOf(number)) expect(findNumber(own, written)).toEqual(findNumber(numbers, written));
+        if (shelfOf(written) === shelfOf(number))
+          expect(findNumber(own, written)).toEqual(findNumber(numbers, written));
     }
   });
 });

@@ -5,7 +5,8 @@ export const QUESTIONS: [question: string, chips: string[], rest: string, asked?
   // names
   ["what changed on the brakes of the 59 Badger", ["system brakes", "year 1959", "line B"], "", ["changed"]],
   ["Badger", ["line B"], ""],
-  ["BADGER badger Badgers Badger's badgers’", ["line B"], ""],
+  ["BADGER badger Badgers Badger's badgers’", Array(5).fill("line B"), ""], // tractors said twice may be two
+  ["PUMP pump Pumps Pump's pumps’", ["component pump"], ""], // things are one
   ["brock", ["line B"], ""],
   ["Badger and Heron", ["line B", "line H"], "and"],
   ["hydraulic pump", ["component pump"], ""],
@@ -52,7 +53,7 @@ export const QUESTIONS: [question: string, chips: string[], rest: string, asked?
   ["1959-59", ["year 1959"], ""],
   ["57 59", ["year 1957", "year 1959"], ""],
   ["1959-57", [], "1959-57"], // backwards
-  ["1963", [], "1963"], // not in the data
+  ["1963", [], ""], // beyond the data
   ["74", [], "74"],
   ["1957-74", [], "1957-74"],
   ["159", [], "159"],
@@ -159,6 +160,9 @@ export const FIGURES: [question: string, chips: string[], rest: string, figures:
   ["60 Bars", [], "60 Bars", ["60 Bars"]],
   ["30 V dynamo", ["component dynamo"], "", []], // a name may hold a figure
   ["30 V of the dynamo", ["component dynamo"], "30 V", ["30 V"]],
+  ["1 1/2 mm", [], "1 1/2 mm", ["1 1/2 mm"]],
+  [".005 mm", [], ".005 mm", [".005 mm"]],
+  ["1,200 psi", [], "1200 psi", ["1200 psi"]],
   ["psi", [], "psi", []],
 ];
 
@@ -199,35 +203,38 @@ export const PLATE_NUMBERS: [question: string, chips: string[], rest: string][] 
   ["serial 9999", [], "serial 9999"],
 ];
 
-// question, chips, words left: things that a tractor may have
+// question, chips, words left: things that a tractor may have. Whether it has them is told by how they stand (cars-said.ts).
 export const EQUIPMENT: [question: string, chips: string[], rest: string][] = [
   ["power take-off", ["trait PT=yes"], ""],
   ["with pto", ["trait PT=yes"], ""],
-  ["without pto", ["trait PT=no"], ""],
-  ["no PTO", ["trait PT=no"], ""],
-  ["Without Power Take-Off", ["trait PT=no"], ""],
-  ["minus pto", ["trait PT=no"], ""],
+  ["without pto", ["trait PT=yes"], ""],
+  ["Without Power Take-Off", ["trait PT=yes"], ""],
   ["winch", ["component winch"], ""], // a thing first
+  ["the winch", ["component winch"], ""],
   ["with winch", ["trait WN=yes"], ""],
-  ["without winch", ["trait WN=no"], ""],
-  ["without a winch", ["component winch"], ""], // the word just before tells
+  ["with a winch", ["trait WN=yes"], ""],
+  ["without the winch", ["trait WN=yes"], ""],
+  ["no winch", ["trait WN=yes"], ""],
+  ["with pump and winch", ["component pump", "component winch"], "and"],
   ["diesel", ["trait fuel=diesel"], ""],
   ["oil burner", ["trait fuel=diesel,fuel=tvo"], ""],
   ["torque drive", ["trait drive=torque", "system torque-drive"], ""], // which tractor, and what of it
-  ["shaftless", ["trait PT=no"], ""],
+  ["shaftless", ["trait PT=yes"], ""],
+  ["with", [], ""],
   ["without", [], ""],
-  ["no grease", [], "no grease"],
+  ["no grease", [], "grease"],
 ];
 
-// question, chips; a star stands at those of the tractor that the part comes from
-export const DONORS: [question: string, chips: string[]][] = [
-  ["pump off a 57 Badger on a 61 Heron", ["component pump", "year 1957*", "line B*", "year 1961", "line H"]],
-  ["will a pump from a 57 fit a 61", ["component pump", "year 1957*", "year 1961"]],
-  ["pump out of the Badger into the Heron", ["component pump", "line B*", "line H"]],
-  ["pump for a 61 Heron off a 57", ["component pump", "year 1961", "line H", "year 1957*"]],
-  ["pump off a diesel", ["component pump", "trait fuel=diesel*"]],
-  ["pump of a 57", ["component pump", "year 1957"]],
-  ["off the pump of a Badger", ["component pump", "line B*"]],
+// question, years that the records do not cover, chips, words left
+export const BEYOND: [question: string, beyond: string[], chips: string[], rest: string][] = [
+  ["1963 pump", ["1963"], ["component pump"], ""],
+  ["'63 pump", ["63"], ["component pump"], ""],
+  ["63 Badger", ["63"], ["line B"], ""],
+  ["63 pump", [], ["component pump"], "63"], // two figures may be anything
+  ["63 mm", [], [], "63 mm"],
+  ["1962 pump", [], ["year 1962", "component pump"], ""],
+  ["1963 or 1964", ["1963", "1964"], [], "or"],
+  ["1863", [], [], "1863"],
 ];
 
 // question, pairs of words that stand side by side and were read as nothing else
@@ -239,6 +246,7 @@ export const PHRASES: [question: string, phrases: string[]][] = [
   ["what is", []],
   ["grease", []],
   ["noise under 59 psi", ["noise under", "under 59", "59 psi"]],
+  ["no noise", ["no noise"]],
 ];
 
 // question, chips, words left that are right by the rule, and what is wrong with them so far
@@ -246,9 +254,9 @@ export const NOT_YET: [question: string, chips: string[], rest: string, wrong: s
   ["chassis number D8999", ["trait plant=D", "trait number=8999"], "", "words that named a lettered number stay"],
   ["pump after 62", ["component pump"], "after 62", "no year is later, yet the year itself is read"],
   ["pump before 57", ["component pump"], "before 57", "no year is earlier, yet the year itself is read"],
+  ["1957-1963", ["year 1957,1958,1959,1960,1961,1962"], "", "a run that ends beyond the data is no run at all"],
   ["57 - 59 pump", ["year 1957,1958,1959", "component pump"], "", "a hyphen between blanks is lost"],
   ["between 57 and 59", ["year 1957,1958,1959"], "", "'between' has done its work and stays"],
   ["60+pump", ["year 1960,1961,1962", "component pump"], "", "a plus sign eats the next word"],
   ["59+ psi", [], "59 psi", "a plus sign parts a number from its unit"],
-  ["pump off a 59 Badger on a 59 Heron", ["component pump", "year 1959", "line B", "line H"], "", "year is the donor's only"],
 ];

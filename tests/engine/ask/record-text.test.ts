@@ -50,9 +50,9 @@ describe("the text of a record", () => {
     ["words: [stretcher]", "stretcher"],
   ];
   test.each(SAID)("holds '%s'", (written, line) => {
-    expect(textOf("FR58-01", { "changes/1958/FR58-01.md": ["kinds: [equipment]", `kinds: [equipment]\n${written}`] })).toContain(
-      line,
-    );
+    expect(
+      textOf("FR58-01", { "changes/1958/FR58-01.md": ["kinds: [equipment]", `kinds: [equipment]\n${written}`] }),
+    ).toContain(line);
   });
 
   test("names each part and each place once, however often it is stated", () => {
@@ -73,7 +73,9 @@ describe("the records of the data folder", async () => {
     return [];
   }
   const WORDS = new Set(
-    "id title story tell-apart otherwise caution customer left-alone steps tool use name do why place part old new kit for".split(" "),
+    "id title story tell-apart otherwise caution customer left-alone steps tool use name do why place part old new kit for".split(
+      " ",
+    ),
   );
 
   test("lose no word and no part that their files say", () => {

@@ -53,7 +53,11 @@ test("numbers that tell which tractor it is are its sequence number, whole numbe
     to: 8999,
     called: ["chassi", "number", "frame", "number"],
   });
-  expect(serials.find(({ trait }) => trait === "axle")).toMatchObject({ prefixes: ["A", "B", "C"], digits: 3, to: 999 });
+  expect(serials.find(({ trait }) => trait === "axle")).toMatchObject({
+    prefixes: ["A", "B", "C"],
+    digits: 3,
+    to: 999,
+  });
   expect(serials.find(({ trait }) => trait === "box")).toMatchObject({ prefixes: [], digits: 5, from: 10_001 });
 });
 
@@ -98,9 +102,9 @@ describe("the number", () => {
   });
 
   test("keeps its zeros where it has a letter of its own", () => {
-    const [axle] = serialsOf(new Space(TRACTOR_TRAITS.map((it) => (it.kind === "serial" ? { ...it, digits: 5 } : it)))).filter(
-      ({ trait }) => trait === "axle",
-    );
+    const [axle] = serialsOf(
+      new Space(TRACTOR_TRAITS.map((it) => (it.kind === "serial" ? { ...it, digits: 5 } : it))),
+    ).filter(({ trait }) => trait === "axle");
     expect(serialAt(["b00417"], 0, axle ? [axle] : [])).toEqual([{ id: "axle=B00417", label: "axle number B00417" }]);
   });
 

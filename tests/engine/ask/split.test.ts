@@ -10,6 +10,7 @@ const WORDS: [text: string, words: string[]][] = [
   ["HY59-01, 3110 552.L", ["HY59-01", "3110", "552.L"]],
   ["run-out tie-rod p/s w/o", ["run-out", "tie-rod", "p/s", "w/o"]],
   ["0.015 3/8 1:2", ["0.015", "3/8", "1", "2"]],
+  [".005 (.02) a.5 ..5", [".005", ".02", "a.5", ".5"]],
   ["'59 ’59 ‘59", ["'59", "'59", "'59"]],
   ["'57-'59 1957–59", ["'57-'59", "1957–59"]],
   ["'pump' “pump” it's 59's", ["pump", "pump", "it's", "59's"]],
@@ -69,7 +70,11 @@ describe("any text at all", () => {
     const lettersOf = (said: string) => said.normalize("NFKD").replaceAll(/[^\p{Letter}\p{Number}]/gu, "");
     fc.assert(
       fc.property(text, (said) => {
-        expect(split(said).join("").replaceAll(/[-./'–]/g, "")).toBe(lettersOf(said));
+        expect(
+          split(said)
+            .join("")
+            .replaceAll(/[-./'–]/g, ""),
+        ).toBe(lettersOf(said));
       }),
       options,
     );

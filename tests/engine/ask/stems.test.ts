@@ -69,9 +69,13 @@ describe("the texts that hold", () => {
 });
 
 describe("any texts", () => {
-  const word = fc.constantFrom(..."pump pumps pumping seal sealed run-out runs 59 HY59-01 constructor ölig ’ — .".split(" "));
+  const word = fc.constantFrom(
+    ..."pump pumps pumping seal sealed run-out runs 59 HY59-01 constructor ölig ’ — .".split(" "),
+  );
   const text = fc.array(word, { maxLength: 12 }).map((words) => words.join(" "));
-  const texts = fc.array(text, { maxLength: 6 }).map((all) => all.map((said, i): [string, string] => [`text ${i}`, said]));
+  const texts = fc
+    .array(text, { maxLength: 6 })
+    .map((all) => all.map((said, i): [string, string] => [`text ${i}`, said]));
 
   test("hold every word and every pair of neighbours that stands in them", () => {
     fc.assert(
@@ -112,7 +116,8 @@ describe("any texts", () => {
 
 describe("an outside judge: the sample of the English stemmer's own description, from memory", () => {
   // word, its stem
-  const SAMPLE = `consign consign, consigned consign, consigning consign, consignment consign, consist consist, consisted consist,
+  const SAMPLE =
+    `consign consign, consigned consign, consigning consign, consignment consign, consist consist, consisted consist,
     consistency consist, consistent consist, consistently consist, consisting consist, consists consist, consolation consol,
     consolations consol, consolatory consolatori, console consol, consoled consol, consoles consol, consolidate consolid,
     consolidated consolid, consolidating consolid, consoling consol, consolingly consol, consols consol, consonant conson,
@@ -124,8 +129,8 @@ describe("an outside judge: the sample of the English stemmer's own description,
     knif knif, knife knife, knight knight, knightly knight, knights knight, knit knit, knits knit, knitted knit,
     knitting knit, knives knive, knob knob, knobs knob, knock knock, knocked knock, knocker knocker, knockers knocker,
     knocking knock, knocks knock, knopp knopp, knot knot, knots knot`
-    .split(",")
-    .map((pair) => pair.trim().split(" ") as [string, string]);
+      .split(",")
+      .map((pair) => pair.trim().split(" ") as [string, string]);
 
   test.each(SAMPLE)("%s is found by %s", (word, stem) => {
     expect([...textIndexOf([["text", word]]).keys()]).toEqual([stem]);

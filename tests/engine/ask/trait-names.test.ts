@@ -19,13 +19,7 @@ describe("what a tractor's traits are called", () => {
   });
 
   test("for a value: its label, its aliases, and id and label beside the name of the trait", () => {
-    expect(said("fuel=petrol")).toEqual([
-      "petrol",
-      "gasoline",
-      "petrol fuel",
-      "fuel petrol",
-      "petrol fuel",
-    ]);
+    expect(said("fuel=petrol")).toEqual(["petrol", "gasoline", "petrol fuel", "fuel petrol", "petrol fuel"]);
     expect(said("plant=D2")).toEqual(["Dunmoor", "D2 plant", "plant D2", "Dunmoor plant"]);
   });
 
@@ -72,14 +66,28 @@ describe("what a tractor's traits are called", () => {
       ...TRACTOR_TRAITS.filter(({ id }) => id === "WN"),
       ...labelled(["winch shaft", "winch belt", "none"]).declared,
     ]);
-    expect(traitNames(space).filter(({ say }) => say[0] === "winch").map(({ id }) => id)).toEqual(["WN=yes"]);
+    expect(
+      traitNames(space)
+        .filter(({ say }) => say[0] === "winch")
+        .map(({ id }) => id),
+    ).toEqual(["WN=yes"]);
   });
 
   test("without 'the', and a number beside the name of the trait", () => {
     const of = (label: string) => traitNames(labelled([label, "other"]))[0];
     expect(of("the long shaft")).toMatchObject({ label: "long shaft", say: expect.arrayContaining(["long shaft"]) });
-    expect(of("4")).toMatchObject({ label: "4 gear", say: expect.arrayContaining(["4", "4 gear"]) });
+    expect(of("400")).toMatchObject({ label: "400 gear", say: expect.arrayContaining(["400", "400 gear"]) });
     expect(of("constructor")?.say).toContain("constructor");
+  });
+
+  test("but no bare number of two figures, which may be a year, and no single letter", () => {
+    const said = (label: string) => traitNames(labelled([label, "other"]))[0]?.say;
+    for (const label of ["4", "59", "x"]) {
+      expect(said(label)).not.toContain(label);
+      expect(said(label)).toContain(`${label} gear`);
+    }
+    expect(groups("4 long", "4 short", "belt")).toEqual([]);
+    expect(groups("400 long", "400 short", "belt")).toEqual(["gear=v0 400", "gear=v1 400"]);
   });
 
   test("with every alias of the trait, too", () => {
@@ -98,7 +106,11 @@ test("every name of the data folder's traits is a fact that a car may have", asy
   const { space } = (await demoKnowledge()).catalog;
   const values = new Set(
     space.declared.flatMap((trait) =>
-      trait.kind === "flag" ? [`${trait.id}=yes`] : trait.kind === "list" ? trait.values.map(({ id }) => `${trait.id}=${id}`) : [],
+      trait.kind === "flag"
+        ? [`${trait.id}=yes`]
+        : trait.kind === "list"
+          ? trait.values.map(({ id }) => `${trait.id}=${id}`)
+          : [],
     ),
   );
   const names = traitNames(space);

@@ -108,7 +108,10 @@ describe("what ranking has to know", () => {
       const folder = spoiled(
         Object.fromEntries(
           systems.slice(0, count).flatMap((id, i) => [
-            [`components/${id}.yaml`, `id: ${id}\nname: ${id}\norder: ${i + 3}\ncomponents:\n  - { id: ${id}1, name: ${id}1 }\n`],
+            [
+              `components/${id}.yaml`,
+              `id: ${id}\nname: ${id}\norder: ${i + 3}\ncomponents:\n  - { id: ${id}1, name: ${id}1 }\n`,
+            ],
             [
               `changes/1958/X58-${i}.md`,
               `---\nid: X58-${i}\ntitle: Stronger spring\nissued: 1958-03-01\nkinds: [equipment]\ncomponents: [${id}1]\nstarts: start of 1958\nscope: my>=1958\n---\n\nSo.\n`,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { split } from "../../../src/engine/ask/split.ts";
-import { type SaidYears, yearsAt } from "../../../src/engine/ask/years.ts";
+import { beyondYears, type SaidYears, yearsAt } from "../../../src/engine/ask/years.ts";
 import { SEED } from "../../helpers/seed.ts";
 
 const YEARS = ["1957", "1958", "1959", "1960", "1961", "1962"];
@@ -68,6 +68,9 @@ const SAID: [said: string, first?: string, last?: string, length?: number][] = [
   ["60 on", "1960", "1962", 2],
   ["60 on the pump", "1960", "1960", 1], // "on" begins what it is about
   ["since 57", "1957", "1962", 2],
+  ["not before 60", "1960", "1962", 3],
+  ["no earlier than 60", "1960", "1962", 4],
+  ["60 plus", "1960", "1962", 2],
 
   // every earlier year, without it
   ["before 60", "1957", "1959", 2],
@@ -88,6 +91,8 @@ const SAID: [said: string, first?: string, last?: string, length?: number][] = [
   ["through 58", "1957", "1958", 2],
   ["58 and earlier", "1957", "1958", 3],
   ["58 or older", "1957", "1958", 3],
+  ["not after 58", "1957", "1958", 3],
+  ["no later than the 58s", "1957", "1958", 5],
 
   // every later year, without it
   ["after 60", "1961", "1962", 2],
@@ -145,6 +150,33 @@ describe("what is said of years", () => {
     expect(at("57-60", 0, ["1957", "1959", "1960"])?.years).toEqual(["1957", "1959", "1960"]);
     expect(at("57-58", 0, ["1957", "1959", "1960"])).toBeUndefined();
   });
+});
+
+// word, the year beyond the data that it names, it may be something else
+const BEYOND: [word: string, year?: string, short?: boolean][] = [
+  ["1963", "1963", false],
+  ["2019", "2019", false],
+  ["'63", "63", false],
+  ["63", "63", true],
+  ["63s", "63", true],
+  ["1959"], // within it
+  ["59"],
+  ["'59"],
+  ["1863"],
+  ["063"],
+  ["963"],
+  ["63.5"],
+  ["63-64"],
+  ["sixty-three"],
+  [""],
+];
+test.each(BEYOND)("'%s' names the year %s beyond the data, or else something: %s", (word, year, short) => {
+  expect(beyondYears([word], 0, YEARS)).toEqual(year === undefined ? undefined : { year, short });
+});
+
+test("without years in the data, and behind the last word, none is beyond", () => {
+  expect(beyondYears(["1963"], 0, [])).toBeUndefined();
+  expect(beyondYears(["1963"], 1, YEARS)).toBeUndefined();
 });
 
 describe("any words", () => {

@@ -68,7 +68,11 @@ describe("of ways to improve a car", () => {
   });
 });
 
-test("an answer from another record does not count, and one of several answers is enough", () => {
+test("the number of a part may come from any record", () => {
+  expect(standsIn("HT-101", [given("still open", "It may be HT-101.", {}, "FR58-01")], ["HY59-01"])).toBe(true);
+});
+
+test("a figure from another record does not count, and one of several answers is enough", () => {
   const other = given("in force", "oil: every 6 months", {}, "FR58-01");
   expect(standsIn("6 months", [other], ["HY59-01"])).toBe(false);
   expect(standsIn("6 months", [other, given("in force", "fluid: every 6 months")], ["HY59-01"])).toBe(true);

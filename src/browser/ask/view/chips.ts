@@ -24,10 +24,9 @@ export function chipsView(whole: Reading, left: Reading, picks: Picks, pick: (pi
   return html`
     <ul class="read" aria-label="How the question was read">
       ${left.asked.map(({ said, label }) => chip(`Asked: ${label}`, said, "Take away", take))}
-      ${left.chips.map(({ kind, label, said, readAs, donor }) => {
+      ${left.chips.map(({ kind, label, said, readAs }) => {
         const slip = readAs === undefined ? "" : `, read from “${said}”`;
-        const from = donor ? ", where the part comes from" : "";
-        return chip(`${KIND[kind]}: ${capital(label)}${from}${slip}`, said, "Take away", take);
+        return chip(`${KIND[kind]}: ${capital(label)}${slip}`, said, "Take away", take);
       })}
       ${gone.map(({ said, label }) => chip(`not used: ${label}`, said, "Put back", back))}
       ${left.rest === "" ? nothing : html`<li class="words">searched as text: ${left.rest}</li>`}

@@ -11,16 +11,19 @@ export const chipShape = z.strictObject({
   label: z.string(),
   said: z.string().describe("The words of the question that were read so."),
   at: z.int().describe("The number of its first word in the question, from 0."),
+  length: z.int().describe("How many words it takes."),
   options: z.array(option).optional().describe("What each id is called, where one may choose."),
   readAs: z.string().optional().describe("The word that a misspelt one was taken for."),
-  donor: z.literal(true).optional().describe("It is said of the car that a part comes from."),
 });
 
 export const readingShape = z.strictObject({
   chips: z.array(chipShape),
-  asked: z.array(z.strictObject({ asked: z.enum(ASKED_KINDS), label: z.string(), said: z.string(), at: z.int() })),
+  asked: z.array(
+    z.strictObject({ asked: z.enum(ASKED_KINDS), label: z.string(), said: z.string(), at: z.int(), length: z.int() }),
+  ),
   rest: z.string().describe("Words that were searched as text."),
   figures: z.array(z.string()).describe("Numbers with their units."),
+  beyond: z.array(z.string()).describe("Years that the records do not cover."),
   corrected: z
     .array(z.strictObject({ said: z.string(), readAs: z.array(z.string()) }))
     .describe("Words that nobody knows, and what was read for each; several are equally near."),

@@ -1,0 +1,121 @@
+import { describe, expect, test } from "vitest";
+import { answerApplies } from "../../../src/engine/answers/answer-applies.ts";
+import { answerCurrent } from "../../../src/engine/answers/answer-current.ts";
+import { answerMayFit } from "../../../src/engine/answers/answer-may-fit.ts";
+import { answerReading } from "../../../src/engine/answers/answer-reading.ts";
+import { answerSetting } from "../../../src/engine/answers/answer-setting.ts";
+import { answerTellApart } from "../../../src/engine/answers/answer-tell-apart.ts";
+import type { Planned } from "../../../src/engine/answers/plan-answers.ts";
+import { askPlanned, type Given } from "../../../src/engine/answers/say-planned.ts";
+import { askedKnowledge } from "../../helpers/tiny-asked.ts";
+
+const knowledge = askedKnowledge();
+const BADGER_59 = { facts: { line: "B", my: "1959" } };
+const HERON_59 = { facts: { line: "H", my: "1959" } };
+
+function one(asked: Planned): Given {
+  const [given] = askPlanned(knowledge, [asked]);
+  if (!given) throw new Error("it was not answered");
+  return given;
+}
+
+describe("what the engine says by itself is said as it is", () => {
+  const part = { part: "FR-2L", car: BADGER_59 };
+  const figure = { setting: "step bolt torque", car: BADGER_59 };
+  // what is asked, the answer to that question alone
+  const CASES: [Planned, { verdict: string; words: string; because: readonly unknown[] }][] = [
+    [{ question: "may-fit", ...part }, answerMayFit(knowledge, part)],
+    [{ question: "current", ...part }, answerCurrent(knowledge, part)],
+    [{ question: "setting", ...figure }, answerSetting(knowledge, figure)],
+    [{ question: "reading", ...figure, value: "25 N·m" }, answerReading(knowledge, { ...figure, value: "25 N·m" })],
+    [
+      { question: "tell-apart", component: "step", car: BADGER_59 },
+      answerTellApart(knowledge, { component: "step", parts: undefined, car: BADGER_59 }),
+    ],
+    [
+      { question: "applies", record: "FR60-01", car: BADGER_59 },
+      answerApplies(knowledge, { record: "FR60-01", car: BADGER_59 }),
+    ],
+  ];
+  test.each(CASES)("$question", (asked, alone) => {
+    const { verdict, says, because, answer } = one(asked);
+    expect({ verdict, because, answer }).toEqual({ verdict: alone.verdict, because: alone.because, answer: alone });
+    expect(says).toContain(alone.words);
+  });
+});
+
+test("what cannot be asked of this car is left out, and the rest is answered in its order", () => {
+  const planned: Planned[] = [
+    { question: "may-fit", part: "ZZ-999", car: BADGER_59 },
+    { question: "may-fit", part: "FR-2R", car: BADGER_59 },
+    { question: "setting", setting: "weight of the moon", car: BADGER_59 },
+    { question: "may-fit", part: "FR-2L", car: BADGER_59 },
+    { question: "applies", record: "FR60-01", car: { facts: { wings: "two" } } },
+  ];
+  expect(askPlanned(knowledge, planned).map(({ asked }) => "part" in asked && asked.part)).toEqual(["FR-2R", "FR-2L"]);
+  expect(askPlanned(knowledge, [])).toEqual([]);
+});
+
+describe("retrofits in a sentence", () => {
+  // component, car, what is said
+  const CASES: [string, Planned["car"], string | RegExp][] = [
+    ["step", BADGER_59, "FR-2L and FR-2R may be fitted."],
+    ["step", { facts: { line: "B", my: "1960" } }, "Nothing may be fitted here: 2 ways are closed."],
+    ["step", {}, "FR-2L or FR-2R may go on some cars like this one only: look first."],
+    ["step", HERON_59, "No record says that anything may be fitted here. Silence is not permission."],
+    ["step", { facts: { line: "H", my: "1957" } }, "No such car was built, or it is no longer as built."],
+  ];
+  test.each(CASES)("%s on %j", (component, car, says) => {
+    expect(one({ question: "retrofits", component, car }).says).toBe(says);
+  });
+
+  test("a condition is never left unsaid", () => {
+    const car = { facts: { line: "B", my: "1959", plant: "K", number: "0100" }, fitted: ["HT-201"] };
+    const { says } = one({ question: "retrofits", component: "pump", car });
+    expect(says).toBe("HT-102 may be fitted on conditions only.");
+  });
+});
+
+describe("what is due in a sentence", () => {
+  const due = (about: string[], names?: string[]): Given =>
+    one({ question: "schedule", car: BADGER_59, about, ...(names ? { names } : {}) });
+
+  test("is what the question names, with its records", () => {
+    const { says, because, answer } = due(["pump"], ["oil change"]);
+    expect(says).toBe("oil change: every 12 months.");
+    expect(because.map(({ record }) => record)).toEqual(["HY59-01"]);
+    expect(answer).toMatchObject({ items: [{ name: "oil change" }] });
+  });
+
+  test("is the whole schedule where it names nothing of it", () => {
+    expect(due([]).says).toMatch(/interval.* on record/);
+    expect(due([])).toEqual({ ...due(["frame"]), asked: due([]).asked });
+  });
+});
+
+describe("changes in a sentence", () => {
+  const changed = (from: number, to: number, about: string[] = [], line = "B"): Given =>
+    one({ question: "net-change", from, to, about, car: { facts: { line, my: String(to) } } });
+
+  test("are counted, and named where they are sure and few", () => {
+    expect(changed(1959, 1960, ["step"]).says).toBe(
+      "Between 1959 and 1960 3 changes are on record: step, left; step, right; step bolt torque.",
+    );
+  });
+
+  test("only those of what is asked about count, and their records", () => {
+    const { answer, because } = changed(1959, 1960, ["frame"]);
+    expect(answer).toMatchObject({
+      changes: [{ name: "step, left" }, { name: "step, right" }, { name: "step bolt torque" }],
+    });
+    expect([...new Set(because.map(({ record }) => record))]).toEqual(["FR60-01"]);
+    expect(changed(1959, 1960, ["hydraulics"]).because.map(({ record }) => record)).not.toContain("FR60-01");
+  });
+
+  test("that are not on record are not said not to be", () => {
+    expect(changed(1960, 1961, ["step"], "H").says).toBe(
+      "No change is on record between 1960 and 1961. That is not the same as no change.",
+    );
+    expect(changed(1957, 1958, [], "H").says).toBe("No such car was built.");
+  });
+});

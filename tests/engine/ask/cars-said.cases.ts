@@ -1,0 +1,89 @@
+/**
+ * Questions, and what they say of tractors. A fact is written as it is read: "B" a line, "57" a year, "PT" what is there; "not" before
+ * what is denied, "or" between what may be either. Words and names: tests/helpers/tractor-words.ts.
+ */
+
+// question, said of the tractor at hand, said of the one that a part comes from
+export const ONE_CAR: [question: string, car: string[]][] = [
+  ["", []],
+  ["pump", []],
+  ["57 Badger pump", ["57", "B"]],
+  ["pump of a 57 Badger", ["57", "B"]],
+  ["57-59 Badger with pto", ["57 or 58 or 59", "B", "PT"]],
+  ["diesel Heron with a winch", ["diesel", "H", "WN"]],
+
+  // denied: a denying word before it, with little words between, or joined to one that is denied
+  ["Badger without pto", ["B", "not PT"]],
+  ["Badger without the power take-off", ["B", "not PT"]],
+  ["Badger with no pto", ["B", "not PT"]],
+  ["Badger, no factory pto", ["B", "not PT"]],
+  ["Badger w/o pto", ["B", "not PT"]],
+  ["Badger minus its winch", ["B", "not WN"]],
+  ["Badger that has no pto", ["B", "not PT"]],
+  ["Badger that doesn't have pto", ["B", "not PT"]],
+  ["Badger without pto or diesel oil", ["B", "not PT", "not diesel"]],
+  ["Badger without pto nor diesel oil", ["B", "not PT", "not diesel"]],
+  ["Badger without pto and without winch", ["B", "not PT", "not WN"]],
+  ["Badger with neither pto nor winch", ["B", "not PT", "not WN"]],
+  ["Badger with winch without pto", ["B", "WN", "not PT"]],
+  ["Badger without pto with winch", ["B", "not PT", "WN"]],
+  ["pump for a Heron, not a 59", ["H", "not 59"]],
+  ["shaftless Badger", ["not PT", "B"]],
+  ["my 61 Heron, 57 Badger pump", ["61", "H", "57", "B"]], // nothing between: either
+];
+
+// question, the tractor at hand, the one that the part comes from
+export const TWO_CARS: [question: string, car: string[], donor: string[]][] = [
+  ["pump off a 57 Badger on a 61 Heron", ["61", "H"], ["57", "B"]],
+  ["pump off of the 57 on my 61", ["61"], ["57"]],
+  ["will a pump from a 57 fit a 61", ["61"], ["57"]],
+  ["pump out of the Badger into the Heron", ["H"], ["B"]],
+  ["pump for a 61 Heron off a 57", ["61", "H"], ["57"]],
+  ["57 pump on a 61", ["61"], ["57"]],
+  ["does a 61 take a 57 pump", ["61"], ["57"]],
+  ["57 front pump for a 61", ["61"], ["57"]],
+  ["57 or 58 pump on a 61", ["61"], ["57", "58"]], // alternatives
+  ["pump for a 57 or 58", ["57", "58"], []], // no two tractors, but either
+];
+
+// question, what may be said of either
+export const UNCLEAR: [question: string, either: string[]][] = [
+  ["57 Badger, and what of the 61 Heron", ["57", "B", "61", "H"]],
+  ["pump on a 57 on a 59 on a 61", ["57", "59", "61"]],
+];
+
+// question, facts that are left, because all others are in doubt
+export const IN_DOUBT: [question: string, left: string[], why: string][] = [
+  ["Badger pump removed", [], "a denying word that denies no fact"],
+  ["not a diesel Heron, pump", [], "neither all diesels nor all Herons"],
+  ["57 Badger, missing grease", [], "a denying word that denies no fact"],
+  ["pump, except 57 Herons", [], "neither all of the 57s nor all Herons"],
+  ["pump of 57 Badger until grease", ["B"], "a range that no year was read with"],
+  ["does the 57 need a pto", ["57"], "it is asked whether it is needed"],
+  ["badgre pump grease", [], "a misspelt line by itself"],
+  ["Badger without pto or diesel", ["B", "not PT"], "a common word by itself"],
+  ["57 pump of a diesel with grease", ["57"], "a common word by itself"],
+];
+
+// question that holds a denying word, of a way to ask
+export const NO_DOUBT: [question: string, car: string[]][] = [
+  ["57 Badger pump does not fit", ["57", "B"]],
+  ["why is the pump not interchangeable on a 57", ["57"]],
+];
+
+// question, each year may be that of the calendar
+export const CALENDAR: [question: string, calendar: boolean][] = [
+  ["Badger registered 1959", true],
+  ["Badger sold in July 1959", true],
+  ["1959 Badger", false],
+];
+
+// question, what it says of the tractor, or would if nothing were in doubt; what is wrong with it so far
+export const NOT_YET: [question: string, car: string[], doubt: boolean, wrong: string][] = [
+  ["Badger sans pto", ["B", "not PT"], false, "'sans' loses its s when it is compared"],
+  ["Badger without this pto", ["B", "not PT"], false, "'this' loses its s when it is compared"],
+  ["Badger without pto or winch", ["B", "not PT", "not WN"], false, "the second is taken for the thing"],
+  ["Badger with pto and winch", ["B", "PT", "WN"], false, "the second is taken for the thing"],
+  ["Badger winch removed with pto", [], true, "what was removed stands before, not after"],
+  ["Badger pump missing, diesel", [], true, "what is missing stands before, not after"],
+];

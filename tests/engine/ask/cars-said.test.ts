@@ -1,0 +1,121 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { carsSaid, type Said, traitSaid } from "../../../src/engine/ask/cars-said.ts";
+import { readQuestion } from "../../../src/engine/ask/read-question.ts";
+import { SEED } from "../../helpers/seed.ts";
+import { TRACTOR_NUMBERS, TRACTOR_WORDS } from "../../helpers/tractor-words.ts";
+import { CALENDAR, IN_DOUBT, NO_DOUBT, NOT_YET, ONE_CAR, TWO_CARS, UNCLEAR } from "./cars-said.cases.ts";
+
+const said = (question: string) => carsSaid(readQuestion(TRACTOR_WORDS, question, TRACTOR_NUMBERS));
+const plain = (facts: readonly Said[]): string[] =>
+  facts.map(({ ids, denied }) => {
+    const names = ids.map((id) => id.replace(/^19/, "").replace(/=yes$/, "").replace(/^\w+=/, ""));
+    return `${denied ? "not " : ""}${names.join(" or ")}`;
+  });
+
+describe("of one tractor", () => {
+  test.each(ONE_CAR)("%s", (question, car) => {
+    const { car: is, donor, unclear } = said(question);
+    expect([plain(is), plain(donor), unclear]).toEqual([car, [], false]);
+  });
+});
+
+describe("of two", () => {
+  test.each(TWO_CARS)("%s", (question, car, donor) => {
+    const { car: is, donor: from, unclear } = said(question);
+    expect([plain(is), plain(from), unclear]).toEqual([car, donor, false]);
+  });
+
+  test.each(UNCLEAR)("%s: it is unclear which", (question, either) => {
+    const { car, donor, unclear } = said(question);
+    expect([plain(car), plain(donor), unclear]).toEqual([either, [], true]);
+  });
+});
+
+describe("in doubt, and so not taken for said", () => {
+  test.each(IN_DOUBT)("%s", (question, left) => {
+    const { car, donor, doubt } = said(question);
+    expect([plain(car), plain(donor), doubt]).toEqual([left, [], true]);
+  });
+
+  test.each(NO_DOUBT)("but not: %s", (question, car) => {
+    const { car: is, doubt } = said(question);
+    expect([plain(is), doubt]).toEqual([car, false]);
+  });
+});
+
+describe("not read rightly yet", () => {
+  test.fails.each(NOT_YET)("%s: $3", (question, car, doubt) => {
+    const { car: is, doubt: inDoubt } = said(question);
+    expect([plain(is), inDoubt]).toEqual([car, doubt]);
+  });
+});
+
+test.each(CALENDAR)("%s: a year of the calendar: %s", (question, calendar) => {
+  const { car } = said(question);
+  expect(car.filter(({ kind }) => kind === "year").map((it) => it.calendar)).toEqual([calendar]);
+});
+
+test("what stands before the part, or after off, is said of where it comes from", () => {
+  expect(said("57 pump").ofPart).toBe(true);
+  expect(said("pump off a 57").ofPart).toBe(true);
+  expect(said("pump for a 57").ofPart).toBe(false);
+  expect(said("57 Badger").ofPart).toBe(false);
+});
+
+test("a fact is said of its trait; line and year are traits, too", () => {
+  expect(traitSaid({ kind: "trait", ids: ["fuel=diesel", "fuel=tvo"] })).toBe("fuel");
+  expect(traitSaid({ kind: "year", ids: ["1957"] })).toBe("year");
+  expect(traitSaid({ kind: "line", ids: ["B"] })).toBe("line");
+});
+
+describe("of any question", () => {
+  const tables = [ONE_CAR, TWO_CARS, UNCLEAR, IN_DOUBT, NO_DOUBT, CALENDAR];
+  const words = tables.flatMap((rows) => rows.flatMap(([question]) => question.split(" "))).filter(Boolean);
+  const question = fc.array(fc.constantFrom(...words), { maxLength: 12 }).map((some) => some.join(" "));
+  const options = { seed: SEED, numRuns: 1000 };
+
+  test("nothing is said of a tractor that no chip says, and nothing twice", () => {
+    fc.assert(
+      fc.property(question, (text) => {
+        const reading = readQuestion(TRACTOR_WORDS, text, TRACTOR_NUMBERS);
+        const { car, donor, unclear, doubt } = carsSaid(reading);
+        const chips = reading.chips.filter(({ kind }) => kind === "line" || kind === "year" || kind === "trait");
+        const keys = chips.map(({ kind, ids }) => `${kind} ${ids}`);
+        const taken = [...car, ...donor].map(({ kind, ids }) => `${kind} ${ids}`);
+        for (const key of taken) {
+          expect(keys).toContain(key);
+          keys.splice(keys.indexOf(key), 1);
+        }
+        expect(doubt || keys.length === 0).toBe(true);
+        if (unclear) expect(donor).toEqual([]);
+      }),
+      options,
+    );
+  });
+
+  test("without a denying word nothing is denied", () => {
+    const denying = /^(not?|without|w\/o|minus|sans|neither|nor|except|missing|removed|doesn't|shaftless)$/i;
+    const affirmed = fc
+      .array(fc.constantFrom(...words.filter((word) => !denying.test(word.replace(",", "")))), { maxLength: 12 })
+      .map((some) => some.join(" "));
+    fc.assert(
+      fc.property(affirmed, (text) => {
+        const { car, donor } = said(text);
+        expect([...car, ...donor].filter(({ denied }) => denied)).toEqual([]);
+      }),
+      options,
+    );
+  });
+
+  test("'without' before what a tractor has turns it round, whatever stands before", () => {
+    const before = fc.constantFrom("pump of a Badger", "57 Heron", "", "oil seal for a 59", "which pump");
+    fc.assert(
+      fc.property(before, fc.constantFrom("pto", "winch", "power take-off"), (start, has) => {
+        const last = (question: string) => plain(said(question).car).at(-1);
+        expect(last(`${start} without ${has}`)).toBe(`not ${last(`${start} with ${has}`)}`);
+      }),
+      options,
+    );
+  });
+});
