@@ -4,10 +4,11 @@
  */
 import { factsOf } from "../../engine/answers/car-of-question.ts";
 import { planAnswers } from "../../engine/answers/plan-answers.ts";
-import { askPlanned, type Given } from "../../engine/answers/say-planned.ts";
+import { askPlanned, type Given, PERMITS } from "../../engine/answers/say-planned.ts";
 import type { CarInput } from "../../engine/answers/shapes/car.ts";
 import { carsSaid } from "../../engine/ask/cars-said.ts";
 import { topRecords } from "../../engine/ask/find-records.ts";
+import type { Reading } from "../../engine/ask/read-question.ts";
 import { Data } from "../car/data.ts";
 import { readSteps } from "../car/reading.ts";
 import { carOf, type Step } from "../car/state.ts";
@@ -53,20 +54,42 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   if (possible.length === 0) return none;
   const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
   if (named.length > FEW) return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
-  const byLine = await Promise.all(
-    named.map(async ({ id, name }) => {
-      const { knowledge } = await data.loadLine(id);
-      const { planned, unclear } = planAnswers(knowledge, vocabulary, reading, picked, topRecords(found));
-      return { name, unclear, answers: askPlanned(knowledge, planned) };
-    }),
-  );
+  const answersOf = async (some: typeof named, of: Reading): Promise<LineAnswer[]> =>
+    Promise.all(
+      some.map(async ({ id, name }) => {
+        const { knowledge } = await data.loadLine(id);
+        const plan = planAnswers(knowledge, vocabulary, of, picked, topRecords(found));
+        return { name, unclear: plan.unclear, answers: askPlanned(knowledge, plan) };
+      }),
+    );
+  const byLine = await answersOf(named, reading);
+  const permits = byLine.some(({ answers }) => answers.some(({ verdict }) => PERMITS.has(verdict)));
+  if (!carsSaid(reading).murky || !permits) return { ...none, ...summedUp(byLine) };
+  // Not every word was understood: the line may not be what is meant either, so a permission has to hold without it.
+  const open = { ...reading, chips: reading.chips.filter(({ kind }) => !["line", "year", "trait"].includes(kind)) };
+  return {
+    ...none,
+    ...summedUp(
+      await answersOf(
+        ofPicked.lines.flatMap((id) => lines.find((line) => line.id === id) ?? []),
+        open,
+      ),
+    ),
+  };
+}
+
+interface LineAnswer {
+  readonly name: string;
+  readonly unclear: boolean;
+  readonly answers: readonly Given[];
+}
+
+/** What is so for every line that it may be needs no line to be known. */
+function summedUp(byLine: readonly LineAnswer[]): Partial<Answered> {
   const [first, ...others] = byLine;
-  if (!first || byLine.some(({ unclear }) => unclear))
-    return { ...none, unclear: byLine.some(({ unclear }) => unclear) };
-  // What is so for every line that it may be needs no line to be known.
-  if (others.every((other) => inShort(other.answers) === inShort(first.answers)))
-    return { ...none, answers: first.answers };
-  return { ...none, lines: byLine.map(({ name, answers }) => ({ name, means: meaning(answers) })) };
+  if (!first || byLine.some(({ unclear }) => unclear)) return { unclear: byLine.some(({ unclear }) => unclear) };
+  if (others.every((other) => inShort(other.answers) === inShort(first.answers))) return { answers: first.answers };
+  return { lines: byLine.map(({ name, answers }) => ({ name, means: meaning(answers) })) };
 }
 
 function inShort(answers: readonly Given[]): string {

@@ -35,11 +35,11 @@ export function answerAsk(knowledge: CarKnowledge, { text, car, picks = NO_PICKS
     (card) => card.systems.length === 0 || card.systems.some((id) => systems.includes(id)),
   );
   const found = findRecords(cards, query);
-  const { planned, unclear } = planAnswers(knowledge, vocabulary, reading, car, topRecords(found));
+  const plan = planAnswers(knowledge, vocabulary, reading, car, topRecords(found));
   return viewAsked(vocabulary, {
     reading,
-    answers: askPlanned(knowledge, planned),
-    unclear,
+    answers: askPlanned(knowledge, plan),
+    unclear: plan.unclear,
     found: (carriedBy = []) => findRecords(cards, query, { carriedBy }),
   });
 }

@@ -1,7 +1,7 @@
 /**
  * The car of a question in words: what is said of it, over what was known of the car before (`picked`).
  *
- *   What is denied is taken out of what is possible; a year of the calendar may be that model year or the next.
+ *   What is denied is taken out of what is possible.
  *   Where the question contradicts the car that was picked: in a question about fitting, the car in the question is where the part
  *   comes from if it stands there as such, and otherwise it is unclear; in any other question it is another car, and the
  *   picked one does not count.
@@ -17,6 +17,8 @@ import type { CarInput } from "./shapes/car.ts";
 
 export interface CarsAsked {
   readonly car: CarInput;
+  /** What of it is certain whatever the words mean that were not understood: a permission has to hold for this. */
+  readonly sure: CarInput;
   /** The car that the part comes from; nothing where the question names one car or none. */
   readonly donor: CarInput | undefined;
   /** Two cars are spoken of and it is not clear which one is at hand: the answer must hold for either. */
@@ -28,16 +30,17 @@ export function carsAsked(knowledge: CarKnowledge, reading: Reading, picked: Car
   const said = carsSaid(reading);
   const own = factsOf(space, said.car);
   if (contradicts(knowledge, picked, own)) {
-    if (!ofFitting) return { car: { facts: own }, donor: undefined, unclear: false };
-    if (said.ofPart) return { car: picked, donor: { facts: own }, unclear: false };
-    return { car: {}, donor: undefined, unclear: true };
+    if (!ofFitting)
+      return { car: { facts: own }, sure: said.murky ? {} : { facts: own }, donor: undefined, unclear: false };
+    if (said.ofPart) return { car: picked, sure: picked, donor: { facts: own }, unclear: false };
+    return { car: {}, sure: {}, donor: undefined, unclear: true };
   }
   const car: CarInput = { ...picked, facts: { ...picked.facts, ...own } };
-  if (said.donor.length === 0) return { car, donor: undefined, unclear: said.unclear };
-  return twoCars(space, said, car);
+  const both = said.donor.length === 0 ? { car, donor: undefined, unclear: said.unclear } : twoCars(space, said, car);
+  return { ...both, sure: said.murky ? picked : both.car };
 }
 
-function twoCars(space: Space, said: CarsSaid, car: CarInput): CarsAsked {
+function twoCars(space: Space, said: CarsSaid, car: CarInput): Omit<CarsAsked, "sure"> {
   const theirs = factsOf(space, said.donor);
   const line = space.role("line");
   const id = line === undefined ? undefined : space.trait(line).id;
@@ -71,12 +74,8 @@ export function factsOf(space: Space, said: readonly Said[]): Record<string, str
     const index = indexOf(space, one);
     return index === undefined ? [] : [{ ...one, trait: space.trait(index).id, all: valuesOf(space, index) }];
   });
-  for (const { trait, ids, denied, calendar } of known)
-    if (!denied) {
-      const values = ids.map((id) => id.slice(id.indexOf("=") + 1));
-      const later = calendar ? values.map((year) => String(Number(year) + 1)) : [];
-      facts.set(trait, new Set([...possible(trait), ...values, ...later]));
-    }
+  for (const { trait, ids, denied } of known)
+    if (!denied) facts.set(trait, new Set([...possible(trait), ...ids.map((id) => id.slice(id.indexOf("=") + 1))]));
   for (const { trait, ids, denied, all } of known)
     if (denied) {
       const gone = ids.map((id) => id.slice(id.indexOf("=") + 1));

@@ -11,7 +11,7 @@ import { answerSchedule } from "./answer-schedule.ts";
 import { answerSetting } from "./answer-setting.ts";
 import { answerTellApart } from "./answer-tell-apart.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
-import type { Planned } from "./plan-answers.ts";
+import type { Plan, Planned } from "./plan-answers.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
 
@@ -25,11 +25,26 @@ export interface Given {
   readonly answer: object;
 }
 
-/** Asks what was planned. What cannot be asked of this car is left out: the records still stand. */
-export function askPlanned(knowledge: CarKnowledge, planned: readonly Planned[]): Given[] {
-  return planned.flatMap((asked): Given[] => {
+/** Verdicts by which somebody fits a part, or leaves a thing as it is. */
+export const PERMITS: ReadonlySet<string> = new Set([
+  "yes",
+  "yes, on conditions",
+  "as built",
+  "within",
+  "on record",
+  "by place",
+]);
+
+/**
+ * Asks what was planned. What cannot be asked of this car is left out: the records still stand. What would permit something is asked
+ * again of what is certain of the car, and that is the answer.
+ */
+export function askPlanned(knowledge: CarKnowledge, { planned, sure }: Pick<Plan, "planned" | "sure">): Given[] {
+  return planned.flatMap((said): Given[] => {
     try {
-      const given = answerOne(knowledge, asked);
+      const first = answerOne(knowledge, said);
+      const asked = PERMITS.has(first.verdict) ? { ...said, car: { ...sure, fitted: said.car.fitted ?? [] } } : said;
+      const given = asked === said ? first : answerOne(knowledge, asked);
       const place =
         planned.length > 1 && "place" in asked && asked.place !== undefined ? `${capital(asked.place)}: ` : "";
       return [{ asked, ...given, says: `${place}${given.says}` }];

@@ -6,23 +6,22 @@
  * 2. It is in doubt, and then nothing is taken from it:
  *      everything, where a denying word stands that denies no fact and no way to ask ("hitch removed");
  *      what is denied together with what follows it ("except 75 Herons" are neither all of the 75s nor all Herons);
- *      years, where a word for a range stands that no year was read with, or a month or "registered": then it may be the year after, too;
+ *      years, where a word for a range stands that no year was read with, or a month, "registered" or "bought": a date is no model year;
  *      yes/no facts, where it is asked whether they are needed;
  *      a common word of one kind ("four", "compact", "manual") that stands by itself, not beside another fact.
  * 3. Facts that stand together are one group; "and", "or" or nothing between two of one kind makes them alternatives.
- * 4. Two groups that contradict each other are two cars. One is where a part comes from: what stands after "off" or "from", or before
- *    the part ("72 heads"). The other is the car at hand: what stands after "on", "in", "for", "my", or before "take", "use", "need".
- *    Where that does not decide, it is unclear, and the car at hand may be either.
+ * 4. Two groups that contradict each other are two cars. If one of them, and only one, stands after "off" or "from" or before the
+ *    part ("72 heads"), that is where the part comes from, and the other one is at hand. Otherwise it is unclear: it may be either.
+ * 5. It is murky where some word was not read and is not known to be harmless, or where both of two sides are named. What then would be
+ *    a permission has to hold without these facts as well.
  */
-import { AND, CALENDAR, DENYING, LITTLE, RANGE, WITH } from "./little-words.ts";
+import { AND, CALENDAR, DENYING, HARMLESS, LITTLE, RANGE, WITH } from "./little-words.ts";
 import type { Chip, Reading } from "./read-question.ts";
 
 export interface Said {
   readonly kind: "line" | "year" | "trait";
   readonly ids: readonly string[];
   readonly denied: boolean;
-  /** A year of the calendar: the model year may be the one after. */
-  readonly calendar: boolean;
 }
 
 export interface CarsSaid {
@@ -33,8 +32,8 @@ export interface CarsSaid {
   readonly unclear: boolean;
   /** The one group that was read stands before the part, or after "off": beside a car that was picked it is the donor. */
   readonly ofPart: boolean;
-  /** Something was said of the car that could not be taken for certain. */
-  readonly doubt: boolean;
+  /** Not every word was understood, so that the facts may not be what is meant. */
+  readonly murky: boolean;
 }
 
 interface Fact extends Said {
@@ -45,16 +44,19 @@ interface Fact extends Said {
 export function carsSaid(reading: Reading): CarsSaid {
   const chips = reading.chips.filter(isOfCar);
   const sentence = new Sentence(reading, chips);
-  const { facts, doubt } = sentence.facts();
+  const facts = sentence.facts();
   const groups = sentence.groups(facts);
   const [first, second, ...more] = contradicting(groups);
-  const plain = (some: readonly Fact[]): Said[] => some.map(({ at: _, end: __, ...said }) => said);
-  const ofPart = groups.some((group) => sentence.isOfPart(group));
-  if (!first || !second) return { car: plain(facts), donor: [], unclear: false, ofPart, doubt };
-  const roles = more.length === 0 ? rolesOf(sentence, first, second) : undefined;
-  if (!roles) return { car: plain(facts), donor: [], unclear: true, ofPart: false, doubt };
-  const car = facts.filter((fact) => !roles.donor.includes(fact));
-  return { car: plain(car), donor: plain(roles.donor), unclear: false, ofPart: false, doubt };
+  const plain = (some: readonly Fact[]): Said[] => some.map(({ kind, ids, denied }) => ({ kind, ids, denied }));
+  const murky = sentence.isMurky() || facts.length < chips.length;
+  if (!first || !second)
+    return { car: plain(facts), donor: [], unclear: false, ofPart: groups.some((it) => sentence.isOfPart(it)), murky };
+  const ofPart = [first, second].filter((group) => sentence.isOfPart(group));
+  const [donor] = ofPart;
+  if (more.length > 0 || ofPart.length !== 1 || !donor)
+    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky };
+  const car = facts.filter((fact) => !donor.includes(fact));
+  return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky };
 }
 
 function isOfCar({ kind }: Chip): boolean {
@@ -84,31 +86,12 @@ function contradicting(groups: readonly Group[]): Group[] {
   );
 }
 
-function rolesOf(sentence: Sentence, first: Group, second: Group): { donor: Group } | undefined {
-  const [a, b] = [sentence.signOf(first), sentence.signOf(second)];
-  if (a === "part" && b !== "part") return { donor: first };
-  if (b === "part" && a !== "part") return { donor: second };
-  if (a === "hand" && b === undefined) return { donor: second };
-  if (b === "hand" && a === undefined) return { donor: first };
-  return undefined;
-}
-
-const TAKING = new Set([
-  "take",
-  "takes",
-  "accept",
-  "accepts",
-  "use",
-  "uses",
-  "using",
-  "have",
-  "has",
-  "need",
-  "get",
-  "want",
-  "run",
-]);
-const HAND = new Set(["on", "in", "into", "onto", "to", "for", "fit", "my", "our", "his", "her"]);
+const HAND: ReadonlySet<string> = new Set(["on", "in", "into", "onto", "to", "for", "fit", "my", "our", "his", "her"]);
+const OPPOSITE_SIDES: readonly (readonly [string, string])[] = [
+  ["left", "right"],
+  ["front", "rear"],
+  ["upper", "lower"],
+];
 const ASKING_NEED = new Set(["need", "needed", "required", "require", "requires", "necessary"]);
 const USED = new Set([
   "used",
@@ -129,12 +112,14 @@ const USED = new Set([
 class Sentence {
   readonly #words: readonly string[];
   readonly #chips: readonly Chip[];
+  readonly #reading: Reading;
   /** By word: what was read there. */
   readonly #cover = new Map<number, Chip | "asked">();
   readonly #denied = new Map<Chip, boolean>();
   readonly #usedDenials = new Set<number>();
 
   constructor(reading: Reading, chips: readonly Chip[]) {
+    this.#reading = reading;
     this.#words = reading.words;
     this.#chips = chips;
     for (const { at, length } of reading.asked) for (let i = 0; i < length; i++) this.#cover.set(at + i, "asked");
@@ -144,27 +129,41 @@ class Sentence {
     for (const chip of chips) this.#denied.set(chip, this.#isDenied(chip));
   }
 
-  facts(): { facts: Fact[]; doubt: boolean } {
+  facts(): Fact[] {
     const isLost = this.#hasLostDenial();
-    const rangeIsLost = this.#words.some(
-      (word, i) => RANGE.has(word) && !this.#cover.has(i) && !this.#isOfThing(i + 1),
-    );
-    const needIsAsked = this.#words.some((word) => ASKING_NEED.has(word)) && !this.#hasPossessive();
-    const calendar = this.#words.some((word, i) => CALENDAR.has(word) && !this.#cover.has(i));
-    const kept = this.#chips.filter(
-      (chip) =>
-        !isLost &&
-        !this.#isDeniedTogether(chip) &&
-        !(chip.kind === "year" && rangeIsLost) &&
-        !(isFlag(chip) && needIsAsked) &&
-        !this.#isOpenNumber(chip) &&
-        !this.#isWeak(chip),
-    );
-    const facts = kept.map(({ kind, ids, at, length }, i): Fact => {
-      const denied = this.#denied.get(kept[i] as Chip) ?? false;
-      return { kind: kind as Said["kind"], ids, denied, calendar: kind === "year" && calendar, at, end: at + length };
-    });
-    return { facts, doubt: kept.length < this.#chips.length || isLost };
+    const isRange = this.#words.some((word, i) => RANGE.has(word) && !this.#cover.has(i) && !this.#isOfThing(i + 1));
+    const isDate = this.#words.some((word, i) => CALENDAR.has(word) && !this.#cover.has(i));
+    const needIsAsked = this.#words.some((word) => ASKING_NEED.has(word));
+    if (isLost) return [];
+    return this.#chips
+      .filter(
+        (chip) =>
+          !this.#isDeniedTogether(chip) &&
+          !(chip.kind === "year" && (isRange || isDate || this.#isOpenEnd(chip))) &&
+          !(isFlag(chip) && (needIsAsked || this.#isAfterDenial(chip))) &&
+          !this.#isOpenNumber(chip) &&
+          !this.#isWeak(chip),
+      )
+      .map((chip): Fact => {
+        const { ids, at, length } = chip;
+        return { kind: chip.kind as Said["kind"], ids, denied: this.#denied.get(chip) ?? false, at, end: at + length };
+      });
+  }
+
+  /** Some word was not read and is not known to be harmless; or both of two sides are named; or a sign that is no word stands beside a number. */
+  isMurky(): boolean {
+    const has = (word: string): boolean => this.#words.includes(word);
+    const isBothSides = OPPOSITE_SIDES.some(([a, b]) => has(a) && has(b));
+    // What stands right before a thing describes it: "unleaded heads".
+    const isUnread = (word: string, i: number): boolean =>
+      !this.#isOfThing(i + 1) &&
+      !this.#cover.has(i) &&
+      !HARMLESS.has(word) &&
+      !LITTLE.has(word) &&
+      !WITH.has(word) &&
+      !AND.has(word) &&
+      !this.#usedDenials.has(i);
+    return this.#reading.signs || isBothSides || this.#words.some(isUnread);
   }
 
   /** Facts with nothing but little words between; of two that say different things of one trait only alternatives stay together. */
@@ -183,21 +182,10 @@ class Sentence {
     return groups;
   }
 
-  signOf(group: Group): "part" | "hand" | undefined {
-    if (this.isOfPart(group)) return this.#isStrictlyAtHand(group) ? undefined : "part";
-    const next = this.#words[(group.at(-1) as Fact).end] ?? "";
-    return HAND.has(this.#wordBefore(group)) || TAKING.has(next) ? "hand" : undefined;
-  }
-
   isOfPart(group: Group): boolean {
     const before = this.#wordBefore(group);
     if (before === "off" || before === "from" || before === "out") return true;
     return this.#isOfThing((group.at(-1) as Fact).end);
-  }
-
-  /** "On my 72 heads" is both, and so neither. */
-  #isStrictlyAtHand(group: Group): boolean {
-    return ["on", "in", "into", "onto", "my", "our"].includes(this.#wordBefore(group));
   }
 
   /** The word before a group, articles and "of" passed over: "off of a 75". */
@@ -207,16 +195,12 @@ class Sentence {
     return this.#words[at] ?? "";
   }
 
-  /** A component, part or system stands there, perhaps after a word like "front" or "used". */
+  /** A component or part stands there, perhaps after a word like "front" or "used". */
   #isOfThing(at: number): boolean {
     let i = at;
     while (USED.has(this.#words[i] ?? "") && !this.#cover.has(i)) i++;
     const there = this.#cover.get(i);
-    return (
-      there !== undefined &&
-      there !== "asked" &&
-      (there.kind === "component" || there.kind === "part" || there.kind === "system")
-    );
+    return there !== undefined && there !== "asked" && (there.kind === "component" || there.kind === "part");
   }
 
   #isDenied(chip: Chip): boolean {
@@ -225,8 +209,9 @@ class Sentence {
       const word = this.#words[i] as string;
       const there = this.#cover.get(i);
       if (there !== undefined && there !== "asked" && isOfCar(there)) {
-        if (joined && this.#denied.get(there)) return true;
-        return false;
+        // A list of what is not there goes on without an "and": "no A/C, no tow package", "without A/C, tow package or …".
+        const isList = isFlag(there) && isFlag(chip) && i === chip.at - 1;
+        return (joined || isList) && this.#denied.get(there) === true;
       }
       if (there !== undefined) return false;
       if (DENYING.has(word)) {
@@ -249,6 +234,19 @@ class Sentence {
     });
   }
 
+  /** Something before it is denied, and it is not clear that this is not: no "with" stands between. */
+  #isAfterDenial(chip: Chip): boolean {
+    if (this.#denied.get(chip)) return false;
+    return [...this.#usedDenials].some(
+      (at) => at < chip.at && !this.#words.slice(at + 1, chip.at).some((word) => WITH.has(word) && !LITTLE.has(word)),
+    );
+  }
+
+  /** "Any year to 75": the end of a range without its beginning. */
+  #isOpenEnd({ at }: Chip): boolean {
+    return ["to", "thru", "through", "than", "by", "till", "until"].includes(this.#words[at - 1] ?? "");
+  }
+
   /** "Before F24501": a number that ends a range tells no single car. */
   #isOpenNumber({ kind, ids, at }: Chip): boolean {
     const before = this.#words[at - 1] ?? "";
@@ -257,10 +255,6 @@ class Sentence {
       /=[A-Z]?\d{4,}$/.test(ids[0] ?? "") &&
       (RANGE.has(before) || ["to", "from", "than"].includes(before))
     );
-  }
-
-  #hasPossessive(): boolean {
-    return this.#words.some((word) => word === "my" || word === "i");
   }
 
   /** "Except 75 Herons": the year and the line are denied together, and neither by itself. */

@@ -1,10 +1,13 @@
 /** Words by which a question says how its names stand to each other. They are known whatever a data folder calls them, and folded. */
+import { fold } from "./split.ts";
+
+const folded = (...words: readonly string[]): ReadonlySet<string> => new Set(words.map(fold));
 
 /** What follows is said of the car. */
-export const WITH: ReadonlySet<string> = new Set(["with", "w", "having", "has", "have", "had", "got", "w/"]);
+export const WITH: ReadonlySet<string> = folded("with", "w", "having", "has", "have", "had", "got", "w/");
 
 /** What follows, or something of it, is denied. */
-export const DENYING: ReadonlySet<string> = new Set([
+export const DENYING: ReadonlySet<string> = folded(
   ...[
     "without",
     "w/o",
@@ -52,10 +55,10 @@ export const DENYING: ReadonlySet<string> = new Set([
     "cannot",
   ],
   ...["won't", "wont", "removed", "deleted", "delete", "missing", "unless", "rather"],
-]);
+);
 
 /** Words between a denying word and what it denies. */
-export const LITTLE: ReadonlySet<string> = new Set([
+export const LITTLE: ReadonlySet<string> = folded(
   ...[
     "a",
     "an",
@@ -77,9 +80,9 @@ export const LITTLE: ReadonlySet<string> = new Set([
     "than",
   ],
   ...["for", "in", "on", "it", "one", "my", "this", "your", "his", "her", "our"],
-]);
+);
 
-export const AND: ReadonlySet<string> = new Set([
+export const AND: ReadonlySet<string> = folded(
   "and",
   "or",
   "nor",
@@ -90,10 +93,10 @@ export const AND: ReadonlySet<string> = new Set([
   "to",
   "thru",
   "through",
-]);
+);
 
 /** Words that make a range of years; one that no year was read with leaves the years in doubt. */
-export const RANGE: ReadonlySet<string> = new Set([
+export const RANGE: ReadonlySet<string> = folded(
   ...[
     "since",
     "before",
@@ -111,10 +114,10 @@ export const RANGE: ReadonlySet<string> = new Set([
     "post",
     "plus",
   ],
-]);
+);
 
-/** A year beside these is a year of the calendar. */
-export const CALENDAR: ReadonlySet<string> = new Set([
+/** A year beside these is a date of the calendar: it tells no model year for certain. */
+export const CALENDAR: ReadonlySet<string> = folded(
   ...[
     "registered",
     "registration",
@@ -146,10 +149,10 @@ export const CALENDAR: ReadonlySet<string> = new Set([
     "nov",
   ],
   ...["december", "dec"],
-]);
+);
 
 /** Words before a figure that make it no reading: more than, at least, about. */
-export const COMPARING: ReadonlySet<string> = new Set([
+export const COMPARING: ReadonlySet<string> = folded(
   ...[
     "less",
     "more",
@@ -167,4 +170,108 @@ export const COMPARING: ReadonlySet<string> = new Set([
     "max",
   ],
   ...["maximum", "min", "minimum", "minus", "not", "up", "to", "was", "between", "or"],
-]);
+);
+
+/**
+ * Words that change nothing of what is said of a car. A permission is only given where every other word of the question was read: what
+ * is not on this list may mean "used to have", "unlike", "I think".
+ */
+export const HARMLESS: ReadonlySet<string> = folded(
+  ...[
+    "a",
+    "an",
+    "the",
+    "this",
+    "that",
+    "these",
+    "those",
+    "my",
+    "our",
+    "your",
+    "his",
+    "her",
+    "its",
+    "it",
+    "i",
+    "you",
+    "we",
+    "one",
+  ],
+  ...["is", "are", "be", "am", "do", "does", "can", "could", "will", "would", "may", "should", "shall", "must", "it's"],
+  ...[
+    "on",
+    "in",
+    "into",
+    "onto",
+    "to",
+    "for",
+    "of",
+    "at",
+    "with",
+    "w",
+    "and",
+    "or",
+    "fit",
+    "go",
+    "put",
+    "use",
+    "take",
+    "ok",
+    "okay",
+    "please",
+  ],
+  ...[
+    "pls",
+    "hi",
+    "hello",
+    "thanks",
+    "car",
+    "engine",
+    "motor",
+    "model",
+    "year",
+    "body",
+    "what",
+    "which",
+    "how",
+    "where",
+    "there",
+    "if",
+  ],
+  ...[
+    "left",
+    "right",
+    "front",
+    "rear",
+    "upper",
+    "lower",
+    "side",
+    "hand",
+    "part",
+    "number",
+    "new",
+    "good",
+    "legal",
+    "safe",
+    "allowed",
+  ],
+  ...[
+    "straight",
+    "also",
+    "too",
+    "still",
+    "really",
+    "just",
+    "same",
+    "have",
+    "got",
+    "me",
+    "us",
+    "mate",
+    "now",
+    "out",
+    "up",
+    "off",
+    "from",
+  ],
+);

@@ -223,7 +223,7 @@ function carSaid(reading: Reading): readonly Said[] {
   const sure = [...said.car, ...said.donor];
   const weak = reading.chips
     .filter(({ kind, ids }) => kind === "trait" && !sure.some((one) => one.ids.join() === ids.join()))
-    .map(({ ids }): Said => ({ kind: "trait", ids, denied: false, calendar: false }));
+    .map(({ ids }): Said => ({ kind: "trait", ids, denied: false }));
   saids.set(reading, [...sure, ...weak]);
   return saids.get(reading) as readonly Said[];
 }

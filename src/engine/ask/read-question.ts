@@ -63,6 +63,8 @@ export interface Reading {
   readonly figures: readonly string[];
   /** A figure is only compared with ("more than 60 A"), or there are several: none of them is a reading. */
   readonly comparing: boolean;
+  /** A sign that is no word stands in the question: 75%, $75, 75*. */
+  readonly signs: boolean;
   /** Years that the question names and the records do not cover. */
   readonly beyond: readonly string[];
   /** Words that nobody knows, and what was read for each; several are equally near. */
@@ -74,7 +76,7 @@ export const NO_NUMBERS: Numbers = new Map();
 export function readQuestion(vocabulary: Vocabulary, question: string, numbers: Numbers = NO_NUMBERS): Reading {
   const names = namesOf(vocabulary);
   const { tokens, corrected } = tokensOf(question, names, numbers);
-  return { ...new Walk(tokens, names, numbers).reading(), corrected };
+  return { ...new Walk(tokens, names, numbers).reading(), corrected, signs: /[%$€£#*~<>=|^]/.test(question) };
 }
 
 const askedKeys = new Map<string, Asked>();
@@ -107,7 +109,7 @@ class Walk {
     this.#numbers = numbers;
   }
 
-  reading(): Omit<Reading, "corrected"> {
+  reading(): Omit<Reading, "corrected" | "signs"> {
     for (let at = 0; at < this.#tokens.length; )
       at +=
         this.#number(at) || this.#serial(at) || this.#figure(at) || this.#years(at) || this.#name(at) || this.#word(at);

@@ -34,7 +34,6 @@ describe("what is found", () => {
     expect(found("HY59-01")[0]).toBe("HY59-01");
     expect(search("HT-102").results[0]).toMatchObject({ kind: "part", id: "HT-102", trap: false });
     expect(search("ht 102").results[0]).toMatchObject({ kind: "part", id: "HT-102" });
-    expect(search("TB-1").results[0]).toMatchObject({ kind: "bulletin", id: "TB-1" });
   });
 
   test("is at the end the page of a component", () => {

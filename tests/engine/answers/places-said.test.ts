@@ -10,8 +10,10 @@ describe("the places that a question speaks of", () => {
     ["step on the left", STEPS, ["step, left"]],
     ["step on the right", STEPS, ["step, right"]],
     ["step", STEPS, STEPS],
-    ["the left one on the right", STEPS, ["step, right"]], // the side said last is where it is to go
-    ["the right one on the left", STEPS, ["step, left"]],
+    ["left and right", STEPS, STEPS],
+    ["which is right", STEPS, STEPS], // the correct one
+    ["the right part", STEPS, STEPS],
+    ["all right on the left", STEPS, ["step, left"]],
     ["front hub", HUBS, ["hub, front left", "hub, front right"]],
     ["rear hub right", HUBS, ["hub, rear right"]],
     ["right rear hub", HUBS, ["hub, rear right"]],

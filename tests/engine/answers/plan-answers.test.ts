@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { askIndexOf } from "../../../src/engine/answers/ask-index.ts";
-import { type Planned, planAnswers } from "../../../src/engine/answers/plan-answers.ts";
+import { type Plan, type Planned, planAnswers } from "../../../src/engine/answers/plan-answers.ts";
 import type { CarInput } from "../../../src/engine/answers/shapes/car.ts";
 import { readQuestion } from "../../../src/engine/ask/read-question.ts";
 import { askedKnowledge } from "../../helpers/tiny-asked.ts";
@@ -8,8 +8,12 @@ import { askedKnowledge } from "../../helpers/tiny-asked.ts";
 const knowledge = askedKnowledge();
 const { vocabulary, numbers } = askIndexOf(knowledge.catalog);
 
-function plan(question: string, car: CarInput = {}, records: readonly string[] = ["FR60-01", "HY59-01"]): Planned[] {
+function whole(question: string, car: CarInput = {}, records: readonly string[] = ["FR60-01", "HY59-01"]): Plan {
   return planAnswers(knowledge, vocabulary, readQuestion(vocabulary, question, numbers), car, records);
+}
+
+function plan(question: string, car?: CarInput, records?: readonly string[]): readonly Planned[] {
+  return whole(question, car, records).planned;
 }
 
 /** "may-fit FR-2L @ step, left; line=B my=1959": one question of the engine in a line. */
@@ -74,7 +78,7 @@ describe("which question of the engine is asked", () => {
 });
 
 describe("the car that is asked about", () => {
-  const KNOWN: CarInput = { plate: "B9 K 0412", facts: { PT: "yes" }, fitted: ["HT-101"] };
+  const KNOWN: CarInput = { facts: { PT: "yes" }, fitted: ["HT-101"] };
 
   test("is what was known before, with what the question says", () => {
     for (const question of [
@@ -89,8 +93,8 @@ describe("the car that is asked about", () => {
   });
 
   test("may be known by its plate alone", () => {
-    expect(plan("changed 60", { plate: "B9 K 0412" })).toMatchObject([
-      { question: "net-change", from: 1959, to: 1960 },
+    expect(plan("changed 59", { plate: "B9 K 0412" })).toMatchObject([
+      { question: "net-change", from: 1958, to: 1959 },
     ]);
   });
 

@@ -25,7 +25,6 @@ describe("what the engine says by itself is said as it is", () => {
   // what is asked, the answer to that question alone
   const CASES: [Planned, { verdict: string; words: string; because: readonly unknown[] }][] = [
     [{ question: "may-fit", ...part }, answerMayFit(knowledge, part)],
-    [{ question: "current", ...part }, answerCurrent(knowledge, part)],
     [{ question: "setting", ...figure }, answerSetting(knowledge, figure)],
     [{ question: "reading", ...figure, value: "25 N·m" }, answerReading(knowledge, { ...figure, value: "25 N·m" })],
     [
@@ -42,6 +41,14 @@ describe("what the engine says by itself is said as it is", () => {
     expect({ verdict, because, answer }).toEqual({ verdict: alone.verdict, because: alone.because, answer: alone });
     expect(says).toContain(alone.words);
   });
+});
+
+test("a number that is current rests on the record that it was built by", () => {
+  const alone = answerCurrent(knowledge, { part: "FR-2L", car: BADGER_59 });
+  const { verdict, says, because, answer } = one({ question: "current", part: "FR-2L", car: BADGER_59 });
+  expect([verdict, says]).toEqual([alone.verdict, alone.words]);
+  expect(answer).toMatchObject({ verdict: alone.verdict });
+  expect(because.map(({ record }) => record)).toEqual(["FR60-01"]);
 });
 
 test("what cannot be asked of this car is left out, and the rest is answered in its order", () => {

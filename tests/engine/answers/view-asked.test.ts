@@ -22,14 +22,16 @@ function ranked(id: string, more: Partial<Ranked> = {}): Ranked {
 }
 
 interface Case {
+  readonly unclear?: boolean;
   readonly planned?: readonly Planned[];
   readonly found?: Partial<Found>;
 }
 
-function view(question: string, { planned = [], found = {} }: Case = {}) {
+function view(question: string, { planned = [], found = {}, unclear = false }: Case = {}) {
   const answer = viewAsked(vocabulary, {
     reading: readQuestion(vocabulary, question, numbers),
     answers: askPlanned(knowledge, planned),
+    unclear,
     found: () => ({ records: [], facets: NO_FACETS, onRecord: true, unknown: [], ...found }),
   });
   expect(askAnswer.parse(answer)).toEqual(JSON.parse(JSON.stringify(answer)));
@@ -74,6 +76,12 @@ describe("the verdict", () => {
       "One record for step. No record has the word 'zeppelin'.",
     );
   });
+});
+
+test("where it is not clear which of two cars is at hand, that is asked", () => {
+  const { ask, answers } = view("steps of a 59 Badger and a 60 Heron", { unclear: true });
+  expect(ask?.options?.length).toBeGreaterThan(1);
+  expect(answers).toEqual([]);
 });
 
 describe("which line is asked", () => {
@@ -122,6 +130,7 @@ describe("the records", () => {
     viewAsked(vocabulary, {
       reading: readQuestion(vocabulary, "step", numbers),
       answers: askPlanned(knowledge, [MAY_FIT]),
+      unclear: false,
       found: (carriedBy) => {
         told = carriedBy;
         return { records: [], facets: NO_FACETS, onRecord: true, unknown: [] };

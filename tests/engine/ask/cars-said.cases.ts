@@ -49,6 +49,8 @@ export const TWO_CARS: [question: string, car: string[], donor: string[]][] = [
 // question, what may be said of either
 export const UNCLEAR: [question: string, either: string[]][] = [
   ["57 Badger, and what of the 61 Heron", ["57", "B", "61", "H"]],
+  ["my 61 with grease and a 57 spring", ["61", "57"]],
+  ["57 pump off a 61", ["57", "61"]], // both are where a part comes from
   ["pump on a 57 on a 59 on a 61", ["57", "59", "61"]],
 ];
 
@@ -59,6 +61,8 @@ export const IN_DOUBT: [question: string, left: string[], why: string][] = [
   ["57 Badger, missing grease", [], "a denying word that denies no fact"],
   ["pump, except 57 Herons", [], "neither all of the 57s nor all Herons"],
   ["pump of 57 Badger until grease", ["B"], "a range that no year was read with"],
+  ["Badger registered 1959", ["B"], "a date is no model year"],
+  ["Badger sold in July 1959", ["B"], "a date is no model year"],
   ["does the 57 need a pto", ["57"], "it is asked whether it is needed"],
   ["badgre pump grease", [], "a misspelt line by itself"],
   ["Badger without pto or diesel", ["B", "not PT"], "a common word by itself"],
@@ -69,13 +73,6 @@ export const IN_DOUBT: [question: string, left: string[], why: string][] = [
 export const NO_DOUBT: [question: string, car: string[]][] = [
   ["57 Badger pump does not fit", ["57", "B"]],
   ["why is the pump not interchangeable on a 57", ["57"]],
-];
-
-// question, each year may be that of the calendar
-export const CALENDAR: [question: string, calendar: boolean][] = [
-  ["Badger registered 1959", true],
-  ["Badger sold in July 1959", true],
-  ["1959 Badger", false],
 ];
 
 // question, what it says of the tractor, or would if nothing were in doubt; what is wrong with it so far

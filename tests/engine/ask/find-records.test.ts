@@ -176,6 +176,7 @@ const ON_RECORD: [question: string, onRecord: boolean, unknown: string[], texts?
   ["spring plough", false, ["plough"]], // half of the words
   ["spring tension plough", true, ["plough"], { A: "tension" }], // most of them
   ["spring tension plough", false, ["tension", "plough"]],
+  ["spring chatter", true, [], { B: "chatter" }], // each word stands in some record
   ["brakes plough", false, ["plough"]], // a system says less than a component
   ["leak", false, []], // a word of the texts, though of none of these records
   ["arm", false, ["arm"]],

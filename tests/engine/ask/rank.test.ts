@@ -304,6 +304,12 @@ describe("each says", () => {
     ]);
   });
 
+  test("and of the five best only", () => {
+    const all = Array.from({ length: 6 }, (_, i) => card(`P${i}`, { components: ["pump"], links: [`far${i}`] }));
+    const far = Array.from({ length: 6 }, (_, i) => card(`far${i}`));
+    expect(order([...all, ...far], "pump").slice(6)).toEqual(["far0", "far1", "far2", "far3", "far4"]);
+  });
+
   test("but one is a step only from what is about the tractor asked for", () => {
     const all = [card("A", { components: ["pump"], links: ["B"] }), card("B")];
     expect(order(all, "pump Badger")).toEqual(["A", "B"]);

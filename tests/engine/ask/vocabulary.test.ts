@@ -98,6 +98,10 @@ describe("what ranking has to know", () => {
     const { called } = vocabulary;
     for (const word of ["longer", "pressure", "change", "t7", "round", "gasket", "arm", "hydraulic"])
       expect([word, called[word]]).toEqual([word, ["hydraulics"]]);
+    const aliased = spoiled({
+      "components/hydraulics.yaml": ["name: hydraulic pump", "name: hydraulic pump, aliases: [squirter]"],
+    });
+    expect(vocabularyOf(catalogOf(aliased), NO_TEXTS).called.squirter).toEqual(["hydraulics"]);
     expect(called.drilled).toBeUndefined(); // a record without a component is in no system
     expect(Object.keys(called)).toEqual(Object.keys(called).toSorted());
   });

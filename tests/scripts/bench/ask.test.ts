@@ -54,7 +54,7 @@ describe("the searches", () => {
 });
 
 test("both halves are scored by themselves, and only wrong questions of the building half are shown", async () => {
-  const [first] = textsOf(tinyKnowledge().catalog) as [{ id: string; title: string }];
+  const [first = { id: "", title: "" }] = textsOf(tinyKnowledge().catalog);
   const file = await fileOf(
     `build\t${first.title}\t${first.id}\t-\t-`,
     `build\tzeppelin hangar\t${first.id}\t-\t-`,
