@@ -29,7 +29,7 @@ const [line, year] = (["line", "year"] as const).map((role) => space.trait(space
 const car = `/car/?fact=${line}:${busiest?.line.id}&fact=${year}:${busiest?.year}&known=${(busiest?.year ?? 0) - 1}`;
 const shots = [
   { name: "home", address: "/", size: DESK },
-  { name: "ask", address: "/ask/?q=what+changed+on+the+brakes", size: DESK, ready: "#results li" },
+  { name: "ask", address: "/ask/?q=what+changed+on+the+brakes", size: DESK, ready: ".found .records li" },
   { name: "map", address: "/map/", size: DESK, ready: "canvas" },
   { name: "car", address: car, size: DESK, ready: ".look" },
   { name: "record-phone", address: `/records/${richest?.id}/`, size: PHONE },

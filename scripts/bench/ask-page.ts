@@ -12,17 +12,15 @@ import { dirname, join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page, type Request } from "playwright-core";
 import { buildSite } from "../../src/build/build-site.ts";
-import { readFolder } from "../../src/build/data/read-folder.ts";
 import { indexSearch } from "../../src/build/index-search.ts";
+import { openSite } from "../../src/build/open-site.ts";
 import { progressOn } from "../../src/build/progress.ts";
 import { serve } from "../../src/build/serve.ts";
 import { writeAsk } from "../../src/build/write-ask.ts";
 import { writeData } from "../../src/build/write-data.ts";
 import { askIndexOf, textsOf } from "../../src/engine/answers/ask-index.ts";
-import { openKnowledge } from "../../src/engine/answers/knowledge.ts";
 import { cardAddress } from "../../src/engine/ask/card.ts";
 import type { Catalog } from "../../src/engine/records/catalog.ts";
-import { Site } from "../../src/site/site.ts";
 import { makeFolder } from "./make-folder.ts";
 import { random } from "./random.ts";
 
@@ -70,8 +68,7 @@ export async function benchAskPage(
     const site = join(home, "_site");
     await buildSite({ data: "data", site, report: progressOn(process.stderr) });
     say(`making ${sizes.records} records`);
-    const catalog = await manyRecords(join(home, "many"), sizes.records);
-    await putInPlace(catalog, site);
+    const catalog = await putInPlace(await manyRecords(join(home, "many"), sizes.records), site);
     const served = await serve({ folder: site, port: 0 });
     const questions = questionsOf(catalog, sizes.firsts + sizes.further);
     const others = questions.splice(sizes.firsts);
@@ -92,27 +89,28 @@ export async function benchAskPage(
   }
 }
 
-async function manyRecords(folder: string, records: number): Promise<Catalog> {
+async function manyRecords(folder: string, records: number): Promise<string> {
   for (const [path, text] of makeFolder(records)) {
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await writeFile(join(folder, path), text);
   }
-  const { catalog } = await readFolder(folder);
-  if (!catalog) throw new Error("the generated folder has errors");
-  return catalog;
+  return folder;
 }
 
 /** The page and its scripts are the same whatever the data: only what it searches and loads is put in its place. */
-async function putInPlace(catalog: Catalog, site: string): Promise<void> {
+async function putInPlace(folder: string, place: string): Promise<Catalog> {
+  const site = await openSite(folder);
+  const { catalog } = site.knowledge;
   const titles = new Map(askIndexOf(catalog).cards.map((card) => [cardAddress(card), `${card.id} ${card.title}`]));
   const articles = textsOf(catalog).map(([address, text]) => ({
     address,
     title: titles.get(address) ?? address,
     text,
   }));
-  await rm(join(site, "pagefind"), { recursive: true });
-  await writeAsk(catalog, site, await indexSearch(site, articles, catalog.maker.language));
-  await writeData(new Site(openKnowledge(catalog, { layout: false })), site);
+  await rm(join(place, "pagefind"), { recursive: true });
+  await writeAsk(catalog, place, await indexSearch(place, articles, catalog.maker.language));
+  await writeData(site, place);
+  return catalog;
 }
 
 /** Questions of many shapes about what is on record; a slip of the pen in some. */

@@ -1,4 +1,5 @@
 /** The bench of the page "ask" in words. */
+import { loadavg } from "node:os";
 import type { AskPageResult, Timed } from "./ask-page.ts";
 import { median } from "./bench.ts";
 
@@ -12,7 +13,7 @@ export function showAskPage({ sizes, firsts, further, loaded }: AskPageResult): 
   const line = ({ question, milliseconds }: Timed): string => `${milliseconds.toFixed(0).padStart(8)}  ${question}`;
   const met = (isMet: boolean): string => (isMet ? "met" : "NOT MET");
   return [
-    `From a question to its first result, ${sizes.records} records, processor slowed down ${sizes.slowdown} times, ms:`,
+    `From a question to its first result, ${sizes.records} records, processor slowed down ${sizes.slowdown} times (load ${(loadavg()[0] as number).toFixed(1)}), ms:`,
     "the first on a page, nothing loaded before:",
     ...firsts.map(line),
     "after it:",

@@ -41,7 +41,10 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const { space, lines } = data.lines;
   const { reading } = heard;
   const picked: CarInput = carOf(asked.car);
-  const own = factsOf(space, carsSaid(reading).car);
+  const said = carsSaid(reading);
+  const hasLine = said.car.some(({ kind }) => kind === "line");
+  // The line of the car that a part comes from goes for both, where only one is named.
+  const own = factsOf(space, [...said.car, ...said.donor.filter(({ kind }) => kind === "line" && !hasLine)]);
   const read = (car: CarInput) => readSteps(data.lines, { steps: stepsOf(car), known: undefined });
   const ofPicked = read(picked);
   const both = read({ ...picked, facts: { ...picked.facts, ...own } });
@@ -64,7 +67,7 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
     );
   const byLine = await answersOf(named, reading);
   const permits = byLine.some(({ answers }) => answers.some(({ verdict }) => PERMITS.has(verdict)));
-  if (!carsSaid(reading).murky || !permits) return { ...none, ...summedUp(byLine) };
+  if (!said.murky || !permits) return { ...none, ...summedUp(byLine) };
   // Not every word was understood: the line may not be what is meant either, so a permission has to hold without it.
   const open = { ...reading, chips: reading.chips.filter(({ kind }) => !["line", "year", "trait"].includes(kind)) };
   return {

@@ -16,8 +16,8 @@ import { recordsView } from "./view/records.ts";
 import { type Heard, World } from "./world.ts";
 
 const PAGE = 20;
-/** After so many milliseconds without a key a question is taken as typed so far. */
-const PAUSE = 120;
+/** After so many milliseconds without a key the address holds what is typed so far. */
+const PAUSE = 300;
 
 const form = byId<HTMLFormElement>("ask-form");
 const input = byId<HTMLInputElement>("ask");
@@ -54,12 +54,15 @@ async function ask(asked: Asked): Promise<void> {
   lists.hidden = asked.question !== "";
   if (asked.question === "") {
     render(nothing, place);
+    place.setAttribute("aria-busy", "false");
     status.textContent = "";
     return;
   }
+  place.setAttribute("aria-busy", "true");
   if (place.childElementCount === 0) status.textContent = "Searching …";
   const world = await open();
-  const heard = await world.hear(asked);
+  status.classList.add("hidden");
+  let heard = await world.hear(asked);
   if (!isNewest()) return; // A newer question has overtaken this one.
   let now: Now = { asked, world, heard, answered: undefined, excerpts: new Map(), most: PAGE };
   const draw = (change: Partial<Now>): void => {
@@ -68,10 +71,14 @@ async function ask(asked: Asked): Promise<void> {
     show(now, () => draw({ most: now.most + PAGE }));
   };
   draw({});
+  heard = await world.hearText(heard, asked);
+  draw({ heard });
+  if (!isNewest()) return;
   const { answerHeard } = await import("./answers.ts");
   const answered = await answerHeard(root, world, heard, asked);
   draw({ answered });
   if (isNewest()) draw({ excerpts: await excerptsOf(now) });
+  if (isNewest()) place.setAttribute("aria-busy", "false");
 }
 
 function show(now: Now, more: () => void): void {
@@ -164,8 +171,10 @@ function say(asked: Asked, step: Step): void {
 /** Asks, or says why not. */
 function answer(asked: Asked): void {
   ask(asked).catch((error: unknown) => {
+    status.classList.remove("hidden");
     status.textContent = `The search could not be opened: ${error instanceof Error ? error.message : String(error)}. The lists below lead everywhere.`;
     render(nothing, place);
+    place.setAttribute("aria-busy", "false");
     lists.hidden = false;
   });
 }
@@ -179,12 +188,10 @@ function go(asked: Asked): void {
 let pause: ReturnType<typeof setTimeout> | undefined;
 input.addEventListener("input", () => {
   clearTimeout(pause);
-  pause = setTimeout(() => {
-    const asked = anew(readAddress(location.search), input.value.trim());
-    // What is half typed is no step to go back to.
-    history.replaceState(null, "", `${location.pathname}${writeAddress(asked)}`);
-    answer(asked);
-  }, PAUSE);
+  const asked = anew(readAddress(location.search), input.value.trim());
+  answer(asked);
+  // What is half typed is no step to go back to.
+  pause = setTimeout(() => history.replaceState(null, "", `${location.pathname}${writeAddress(asked)}`), PAUSE);
 });
 form.addEventListener("submit", (event) => {
   event.preventDefault();

@@ -2,10 +2,10 @@
 
 import { cardAddress } from "../../engine/ask/card.ts";
 import type { Card } from "../../engine/ask/card-shape.ts";
-import { type Found, findRecords, systemsFor } from "../../engine/ask/find-records.ts";
+import { type Chosen, type Found, findRecords, systemsFor } from "../../engine/ask/find-records.ts";
 import { keepPicked } from "../../engine/ask/keep-picked.ts";
 import { findNumber, type Numbered, type Numbers, plainNumber, runsAt, shelfOf } from "../../engine/ask/numbers.ts";
-import type { Query } from "../../engine/ask/rank.ts";
+import { isCommon, type Query } from "../../engine/ask/rank.ts";
 import { type Reading, readQuestion } from "../../engine/ask/read-question.ts";
 import { shelfFile } from "../../engine/ask/shelf-file.ts";
 import { split } from "../../engine/ask/split.ts";
@@ -41,24 +41,28 @@ export class World {
     return new World(root, await fetchJson<Vocabulary>(new URL("data/vocabulary.json", root)));
   }
 
+  /** What the question is about by the names that it holds and by what records are called. The text search is asked after that. */
   async hear({ question, picks, chosen }: Asked): Promise<Heard> {
     const { vocabulary } = this;
     const numbers = await this.#numbersIn(question);
     const whole = readQuestion(vocabulary, question, numbers);
     const reading = keepPicked(whole, picks);
     const systems = systemsFor(reading, vocabulary, systemsOf(reading, numbers));
-    const words = [...new Set([...reading.rest.split(" ").filter(Boolean), ...reading.phrases])];
-    const [cards, held] = await Promise.all([this.#cardsOf(systems), this.text.holders(words).catch(() => undefined)]);
+    const cards = await this.#cardsOf(systems);
+    return heard({ whole, reading, cards }, vocabulary, chosen, new Map());
+  }
+
+  /** The same question with what the text search finds for the words that nothing was read from. */
+  async hearText(before: Heard, { chosen }: Asked): Promise<Heard> {
+    const { reading, cards } = before;
+    const words = reading.rest.split(" ").filter((word) => word !== "" && !isCommon(word, this.vocabulary));
+    const wanted = [...new Set([...words, ...reading.phrases])];
+    if (wanted.length === 0) return before;
+    const held = await this.text.holders(wanted).catch(() => undefined);
+    if (!held) return { ...before, withoutText: true };
     const pages = new Map(cards.flatMap((card) => (card.page === undefined ? [] : [[card.page, cardAddress(card)]])));
-    const holders = new Map(
-      [...(held ?? [])].map(([word, ids]) => [word, new Set([...ids].map((id) => pages.get(id) ?? id))]),
-    );
-    const none: ReadonlySet<string> = new Set();
-    const query: Query = { reading, vocabulary, holders: (word) => holders.get(word) ?? none };
-    return {
-      ...{ whole, reading, cards, query, withoutText: held === undefined && words.length > 0 },
-      find: (carriedBy = []) => findRecords(cards, query, { chosen, carriedBy }),
-    };
+    const holders = new Map([...held].map(([word, ids]) => [word, new Set([...ids].map((id) => pages.get(id) ?? id))]));
+    return heard(before, this.vocabulary, chosen, holders);
   }
 
   async #cardsOf(systems: readonly string[]): Promise<Card[]> {
@@ -87,6 +91,25 @@ export class World {
     coming.catch(() => this.#files.delete(path)); // On a bad network the next question tries again.
     return coming;
   }
+}
+
+const NOWHERE: ReadonlySet<string> = new Set();
+
+function heard(
+  { whole, reading, cards }: Pick<Heard, "whole" | "reading" | "cards">,
+  vocabulary: Vocabulary,
+  chosen: Chosen,
+  holders: ReadonlyMap<string, ReadonlySet<string>>,
+): Heard {
+  const query: Query = { reading, vocabulary, holders: (word) => holders.get(word) ?? NOWHERE };
+  const known = new Map<string, Found>();
+  const find = (carriedBy: readonly string[] = []): Found => {
+    const key = carriedBy.join();
+    const found = known.get(key) ?? findRecords(cards, query, { chosen, carriedBy });
+    known.set(key, found);
+    return found;
+  };
+  return { whole, reading, cards, query, find, withoutText: false };
 }
 
 function systemsOf({ chips }: Reading, numbers: Numbers): string[] {

@@ -54,7 +54,7 @@ export function carsSaid(reading: Reading): CarsSaid {
   const ofPart = [first, second].filter((group) => sentence.isOfPart(group));
   const [donor] = ofPart;
   if (more.length > 0 || ofPart.length !== 1 || !donor)
-    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky };
+    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky: true };
   const car = facts.filter((fact) => !donor.includes(fact));
   return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky };
 }
@@ -250,11 +250,9 @@ class Sentence {
   /** "Before F24501": a number that ends a range tells no single car. */
   #isOpenNumber({ kind, ids, at }: Chip): boolean {
     const before = this.#words[at - 1] ?? "";
-    return (
-      kind === "trait" &&
-      /=[A-Z]?\d{4,}$/.test(ids[0] ?? "") &&
-      (RANGE.has(before) || ["to", "from", "than"].includes(before))
-    );
+    const isNumber = kind === "trait" && /=[A-Z]?\d{4,}$/.test(ids[0] ?? "");
+    // "No L312345" is a number, and no denial.
+    return isNumber && (DENYING.has(before) || RANGE.has(before) || ["to", "from", "than"].includes(before));
   }
 
   /** "Except 75 Herons": the year and the line are denied together, and neither by itself. */

@@ -119,14 +119,12 @@ function valuesOf(card: Card, facet: Facet): readonly string[] {
 function facetsOf(ranked: readonly Ranked[], { names }: Vocabulary, chosen: Chosen): Found["facets"] {
   const counts = (facet: Facet): Count[] => {
     const others: Chosen = { ...chosen, [facet]: [] };
-    const left = ranked.filter(({ card }) => isChosen(card, others));
+    const count = new Map<string, number>();
+    for (const { card } of ranked)
+      if (isChosen(card, others)) for (const id of valuesOf(card, facet)) count.set(id, (count.get(id) ?? 0) + 1);
     return names
       .filter(({ kind }) => kind === facet)
-      .map(({ id, label }) => ({
-        id,
-        label,
-        count: left.filter(({ card }) => valuesOf(card, facet).includes(id)).length,
-      }))
+      .map(({ id, label }) => ({ id, label, count: count.get(id) ?? 0 }))
       .filter(({ id, count }) => count > 0 || chosen[facet]?.includes(id));
   };
   return { system: counts("system"), line: counts("line"), year: counts("year"), kind: counts("kind") };

@@ -6,6 +6,7 @@
  *                    parts and components are, least where only its text holds them; a rare word counts more than a common one
  *   what is asked    it says something of the kind: a figure for "how much", what may stand in for "does it fit"
  *   the car          it is about such a car, best if new in that year; it loses more where it is not
+ *   breadth          every further thing of the question that it covers
  *   a trap           comes before what is otherwise alike
  *
  * A record that nothing named or in words speaks for is not listed, but one that is a step away from a listed one in the graph
@@ -16,6 +17,7 @@ import { cardAddress, piecesOf, wordsOf } from "./card.ts";
 import type { Card } from "./card-shape.ts";
 import { carsSaid, type Said } from "./cars-said.ts";
 import { keyOf } from "./names.ts";
+import { plainNumber } from "./numbers.ts";
 import type { Reading } from "./read-question.ts";
 import { fold, split } from "./split.ts";
 import type { Vocabulary } from "./vocabulary-shape.ts";
@@ -43,6 +45,7 @@ export const POINTS = {
   notThatTrait: -12,
   chipKey: 5,
   phrase: 12,
+  further: 6,
   carries: 18,
   trap: 4,
   ended: -5,
@@ -68,13 +71,15 @@ export interface Ranked {
 }
 
 export function rankRecords(cards: readonly Card[], query: Query, carriedBy: readonly string[] = []): Ranked[] {
+  const words = wordsAsked(query);
   const measured = cards.map((card) => {
-    const one = measure(card, query);
+    const one = measure(card, query, words);
     const at = carriedBy.indexOf(card.id);
     // What the answer rests on comes first, in the order of the argument, where the words speak for it at all.
     return at >= 0 && one.speaks ? { ...one, points: one.points + POINTS.carries - at } : one;
   });
   const listed = measured.filter((it) => it.points > 0 && it.speaks);
+  const isListed = new Set<Ranked>(listed);
   const reached = new Map<string, string>();
   for (const { card } of listed
     .filter(({ misses }) => misses.length === 0)
@@ -82,7 +87,7 @@ export function rankRecords(cards: readonly Card[], query: Query, carriedBy: rea
     .slice(0, 5))
     for (const id of card.links) if (!reached.has(id)) reached.set(id, card.id);
   const steps = measured
-    .filter((it) => !listed.includes(it) && reached.has(it.card.id))
+    .filter((it) => !isListed.has(it) && reached.has(it.card.id))
     .map((it) => ({ ...it, points: 0, step: true, why: [`named with ${reached.get(it.card.id)}`] }));
   return [...listed.sort(byPoints), ...steps.sort(byPoints)].map(({ speaks: _, ...ranked }) => ranked);
 }
@@ -97,20 +102,21 @@ function byPoints(a: Ranked, b: Ranked): number {
   );
 }
 
-function measure(card: Card, query: Query): Measured {
+function measure(card: Card, query: Query, words: Words): Measured {
   const why: string[] = [];
   const misses: string[] = [];
   const named = namedPoints(card, query, why);
-  const words = wordPoints(card, query, why);
+  const called = wordPoints(card, words, why);
   const asked = askedPoints(card, query.reading);
   const car = carPoints(card, query.reading, misses);
   const kinds = query.reading.chips.filter(({ kind }) => kind === "kind");
   const kind = kinds.filter(({ ids }) => ids.some((id) => card.kinds.includes(id))).length * POINTS.kind;
   const isOnlyOfCar =
     query.reading.rest === "" && query.reading.chips.every(({ kind: it }) => ["line", "year", "trait"].includes(it));
-  const speaks = named + words + kind > 0 || (isOnlyOfCar && car > 0 && misses.length === 0);
+  const speaks = named + called + kind > 0 || (isOnlyOfCar && car > 0 && misses.length === 0);
+  const breadth = Math.max(0, new Set(why).size - 1) * POINTS.further;
   const trap = (card.trap ? POINTS.trap : 0) + (card.ended ? POINTS.ended : 0);
-  const points = card.withdrawn ? Math.min(1, named + words) : named + words + kind + asked + car + trap;
+  const points = card.withdrawn ? Math.min(1, named + called) : named + called + kind + asked + car + trap + breadth;
   return { card, points: speaks ? Math.max(points, 0.01) : 0, why, misses, step: false, speaks };
 }
 
@@ -150,27 +156,82 @@ function pointsOf(card: Card, kind: string, id: string, { vocabulary: { componen
   }
 }
 
-function wordPoints(card: Card, { reading, holders, vocabulary }: Query, why: string[]): number {
-  const { records } = vocabulary;
+function wordPoints(card: Card, words: Words, why: string[]): number {
   let points = 0;
-  const words = [...new Set(reading.rest.split(" ").filter(Boolean))];
-  for (const word of words) {
-    const pieces = piecesOf(word);
+  const place = cardAddress(card);
+  for (const { word, pieces, number, components, holders, weight } of words.single) {
     const has = (own: readonly string[]): boolean => pieces.some((piece) => own.includes(piece));
-    const held = holders(word).has(cardAddress(card));
-    const isNear = () => has(card.near) || card.components.some((id) => has([...componentWords(vocabulary, id)]));
-    const worth = has(card.keys) ? POINTS.key : isNear() ? POINTS.near : held ? POINTS.text : 0;
+    const isPart = number !== undefined && card.parts.some((part) => plainNumber(part) === number);
+    const isNear = () => has(card.near) || card.components.some((id) => components.has(id));
+    const worth = has(card.keys) || isPart ? POINTS.key : isNear() ? POINTS.near : holders.has(place) ? POINTS.text : 0;
     if (worth === 0) continue;
     why.push(word);
-    points += worth * rarity(Math.max(vocabulary.words[fold(word)] ?? 1, holders(word).size), records);
+    points += worth * weight;
   }
-  for (const phrase of reading.phrases) {
-    const held = holders(phrase);
-    if (held.has(cardAddress(card))) points += POINTS.phrase * rarity(held.size, records);
-  }
+  for (const { holders, weight } of words.phrases) if (holders.has(place)) points += POINTS.phrase * weight;
+  return points + (card.settings.some((name) => words.isSetting(name)) ? POINTS.setting : 0);
+}
+
+/** All that is the same for every card, found out once for a question: most of the time would go into it. */
+interface Words {
+  readonly single: readonly {
+    readonly word: string;
+    readonly pieces: readonly string[];
+    /** The word as a number without signs, where it has figures: it may be that of a part. */
+    readonly number: string | undefined;
+    /** Components that are called so. */
+    readonly components: ReadonlySet<string>;
+    readonly holders: ReadonlySet<string>;
+    readonly weight: number;
+  }[];
+  readonly phrases: readonly { readonly holders: ReadonlySet<string>; readonly weight: number }[];
+  isSetting(name: string): boolean;
+}
+
+const NOWHERE: ReadonlySet<string> = new Set();
+
+/** A word of so large a part of the records tells nothing, and is not looked for in their texts. */
+const COMMON = 0.3;
+
+export function isCommon(word: string, { words, records }: Vocabulary): boolean {
+  return records > 20 && (words[fold(word)] ?? 0) > records * COMMON;
+}
+
+function wordsAsked({ reading, holders, vocabulary }: Query): Words {
+  const { records } = vocabulary;
+  const words = [...new Set(reading.rest.split(" ").filter(Boolean))];
   const said = keyOf(words.flatMap(split).map(fold));
-  const isSetting = card.settings.some((name) => split(name).every((word) => said.includes(keyOf([fold(word)]))));
-  return points + (words.length > 0 && isSetting ? POINTS.setting : 0);
+  const known = new Map<string, boolean>();
+  return {
+    single: words.map((word) => {
+      const pieces = piecesOf(word);
+      const held = isCommon(word, vocabulary) ? NOWHERE : holders(word);
+      return {
+        word,
+        pieces,
+        number: /\d/.test(word) ? plainNumber(word) : undefined,
+        components: new Set(
+          Object.keys(vocabulary.components).filter((id) =>
+            pieces.some((piece) => componentWords(vocabulary, id).has(piece)),
+          ),
+        ),
+        holders: held,
+        weight: rarity(Math.max(vocabulary.words[fold(word)] ?? 1, held.size), records),
+      };
+    }),
+    phrases: reading.phrases.map((phrase) => {
+      const held = holders(phrase);
+      return { holders: held, weight: rarity(held.size, records) };
+    }),
+    isSetting: (name) => {
+      let is = known.get(name);
+      if (is === undefined) {
+        is = words.length > 0 && split(name).every((word) => said.includes(keyOf([fold(word)])));
+        known.set(name, is);
+      }
+      return is;
+    },
+  };
 }
 
 const ofComponents = new WeakMap<Vocabulary, Map<string, ReadonlySet<string>>>();

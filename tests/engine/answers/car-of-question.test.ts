@@ -42,8 +42,8 @@ describe("one car", () => {
     ["Badger, not of 60", "line=B my=1957,1958,1959,1961"],
     ["Badger before 59", "line=B my=1957,1958"],
     ["Badger not before 59", "line=B my=1959,1960,1961"],
-    // A year of the calendar is that model year or the next.
-    ["Badger first registered in 59", "line=B my=1959,1960"],
+    // A year of the calendar tells no model year.
+    ["Badger first registered in 59", "line=B"],
   ];
   test.each(CASES)("%j", (question, facts) => {
     const { car, donor, unclear } = cars(question);
@@ -100,11 +100,34 @@ describe("a question against the car that was picked", () => {
   });
 
   test("and otherwise it is unclear, and nothing of either is taken for known", () => {
-    expect(cars("FR-1L on a 59", PICKED)).toEqual({ car: {}, donor: undefined, unclear: true });
+    expect(cars("FR-1L on a 59", PICKED)).toEqual({ car: {}, sure: {}, donor: undefined, unclear: true });
   });
 
   test("any other question is about another car, of which the picked one says nothing", () => {
     const { car, donor, unclear } = cars("oil pressure 59 Heron", { ...PICKED, fitted: ["HT-101"] }, false);
     expect([car, donor, unclear]).toEqual([{ facts: { line: "H", my: "1959" } }, undefined, false]);
+  });
+});
+
+describe("what is certain of the car", () => {
+  const PICKED = { facts: { PT: "yes" } };
+
+  test("is what was understood, where every word was", () => {
+    const { car, sure } = cars("step of my 59 Badger", PICKED);
+    expect(sure).toEqual(car);
+    expect(told(sure)).toBe("PT=yes line=B my=1959");
+  });
+
+  test("is no more than was picked, where some word was not", () => {
+    for (const question of ["step of a 59 Badger wobbulated", "left or right step of a 59 Badger"])
+      expect([question, cars(question, PICKED).sure]).toEqual([question, PICKED]);
+  });
+
+  test("is never more than what is taken for said", () => {
+    const QUESTIONS = ["59 Badger", "step off a 60 on a 59 Badger", "not a Badger", "zeppelin 59", "Heron, Badger, 59"];
+    for (const question of QUESTIONS) {
+      const { car, sure } = cars(question, PICKED);
+      expect(Object.entries({ ...car.facts, ...sure.facts }).sort()).toEqual(Object.entries(car.facts ?? {}).sort());
+    }
   });
 });

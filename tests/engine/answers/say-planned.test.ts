@@ -7,14 +7,15 @@ import { answerSetting } from "../../../src/engine/answers/answer-setting.ts";
 import { answerTellApart } from "../../../src/engine/answers/answer-tell-apart.ts";
 import type { Planned } from "../../../src/engine/answers/plan-answers.ts";
 import { askPlanned, type Given } from "../../../src/engine/answers/say-planned.ts";
+import type { CarInput } from "../../../src/engine/answers/shapes/car.ts";
 import { askedKnowledge } from "../../helpers/tiny-asked.ts";
 
 const knowledge = askedKnowledge();
 const BADGER_59 = { facts: { line: "B", my: "1959" } };
 const HERON_59 = { facts: { line: "H", my: "1959" } };
 
-function one(asked: Planned): Given {
-  const [given] = askPlanned(knowledge, [asked]);
+function one(asked: Planned, sure: CarInput = asked.car): Given {
+  const [given] = askPlanned(knowledge, { planned: [asked], sure });
   if (!given) throw new Error("it was not answered");
   return given;
 }
@@ -59,8 +60,56 @@ test("what cannot be asked of this car is left out, and the rest is answered in 
     { question: "may-fit", part: "FR-2L", car: BADGER_59 },
     { question: "applies", record: "FR60-01", car: { facts: { wings: "two" } } },
   ];
-  expect(askPlanned(knowledge, planned).map(({ asked }) => "part" in asked && asked.part)).toEqual(["FR-2R", "FR-2L"]);
-  expect(askPlanned(knowledge, [])).toEqual([]);
+  expect(askPlanned(knowledge, { planned, sure: BADGER_59 }).map(({ asked }) => "part" in asked && asked.part)).toEqual(
+    ["FR-2R", "FR-2L"],
+  );
+  expect(askPlanned(knowledge, { planned: [], sure: {} })).toEqual([]);
+});
+
+describe("what permits something is asked again of what is certain of the car", () => {
+  const said: Planned = { question: "may-fit", part: "FR-2L", car: BADGER_59 };
+
+  test("so that a doubt never leaves a permission", () => {
+    expect(one(said)).toMatchObject({ verdict: "yes", asked: { car: BADGER_59 } });
+    expect(one(said, { facts: { my: "1959" } })).toMatchObject({
+      verdict: "look first",
+      asked: { car: { facts: { my: "1959" } } },
+    });
+    expect(one(said, {})).toMatchObject({ verdict: "look first" });
+    expect(one(said, HERON_59)).toMatchObject({ verdict: "not on record" });
+  });
+
+  test("the plant's own part and a reading that passes are permissions too", () => {
+    expect(one({ ...said, part: "FR-1L" }, {}).verdict).toBe("look first");
+    const reading: Planned = { question: "reading", setting: "step bolt torque", value: "25 N·m", car: BADGER_59 };
+    expect([one(reading).verdict, one(reading, {}).verdict]).toEqual(["within", "look first"]);
+  });
+
+  test("a refusal stands", () => {
+    const refused: Planned = { question: "may-fit", part: "FR-1L", car: { facts: { line: "B", my: "1960" } } };
+    expect(one(refused, {}).verdict).toBe("goes on but must not be used");
+  });
+
+  test("what is on the car stays on it", () => {
+    const car = { ...BADGER_59, fitted: ["HT-101"] };
+    expect(one({ ...said, car }, BADGER_59).asked.car).toEqual(car);
+  });
+});
+
+describe("what must go along", () => {
+  const car = { facts: { line: "B", my: "1959", plant: "K", number: "0100" }, fitted: ["HT-201"] };
+  const pump: Planned = { question: "may-fit", part: "HT-102", car };
+
+  test("is named with the permission", () => {
+    expect(one(pump)).toMatchObject({ verdict: "yes, on conditions", says: expect.stringContaining("HT-201") });
+  });
+
+  test("leaves no permission where it is to be left out", () => {
+    const { verdict, says } = one({ ...pump, leftOut: ["HT-201"] });
+    expect(verdict).toBe("not on record");
+    expect(says).toContain("HT-201");
+    expect(one({ ...pump, leftOut: ["FR-1L"] }).verdict).toBe("yes, on conditions");
+  });
 });
 
 describe("retrofits in a sentence", () => {

@@ -21,6 +21,8 @@ export const ONE_CAR: [question: string, car: string[]][] = [
   ["Badger minus its winch", ["B", "not WN"]],
   ["Badger that has no pto", ["B", "not PT"]],
   ["Badger that doesn't have pto", ["B", "not PT"]],
+  ["Badger sans pto", ["B", "not PT"]],
+  ["Badger without this pto", ["B", "not PT"]],
   ["Badger without pto or diesel oil", ["B", "not PT", "not diesel"]],
   ["Badger without pto nor diesel oil", ["B", "not PT", "not diesel"]],
   ["Badger without pto and without winch", ["B", "not PT", "not WN"]],
@@ -77,10 +79,8 @@ export const NO_DOUBT: [question: string, car: string[]][] = [
 
 // question, what it says of the tractor, or would if nothing were in doubt; what is wrong with it so far
 export const NOT_YET: [question: string, car: string[], doubt: boolean, wrong: string][] = [
-  ["Badger sans pto", ["B", "not PT"], false, "'sans' loses its s when it is compared"],
-  ["Badger without this pto", ["B", "not PT"], false, "'this' loses its s when it is compared"],
   ["Badger without pto or winch", ["B", "not PT", "not WN"], false, "the second is taken for the thing"],
   ["Badger with pto and winch", ["B", "PT", "WN"], false, "the second is taken for the thing"],
   ["Badger winch removed with pto", [], true, "what was removed stands before, not after"],
-  ["Badger pump missing, diesel", [], true, "what is missing stands before, not after"],
+  ["Badger pump missing, diesel oil", [], true, "what is missing stands before, not after"],
 ];

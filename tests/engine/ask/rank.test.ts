@@ -6,7 +6,8 @@ import { cardAddress, piecesOf } from "../../../src/engine/ask/card.ts";
 import type { Card } from "../../../src/engine/ask/card-shape.ts";
 import { carsSaid } from "../../../src/engine/ask/cars-said.ts";
 import { keyOf } from "../../../src/engine/ask/names.ts";
-import { componentWords, POINTS, type Query, rankRecords, rarity } from "../../../src/engine/ask/rank.ts";
+import { plainNumber } from "../../../src/engine/ask/numbers.ts";
+import { componentWords, isCommon, POINTS, type Query, rankRecords, rarity } from "../../../src/engine/ask/rank.ts";
 import { type Chip, type Reading, readQuestion } from "../../../src/engine/ask/read-question.ts";
 import { fold, split } from "../../../src/engine/ask/split.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
@@ -211,6 +212,17 @@ const BEFORE: [why: string, question: string, cards: Card[], texts?: Record<stri
       card("none", { components: ["pump"], only: { fuel: ["petrol"] } }),
     ],
   ],
+  [
+    "two things of the question, though each counts as little",
+    "brakes hydraulics",
+    [card("both", { systems: ["hydraulics", "brakes"] }), card("one")],
+  ],
+  [
+    "a part by its number, though no number is read so",
+    "9-77 spring",
+    [card("part", { parts: ["9 77"] }), card("text")],
+    { text: "a spring" },
+  ],
   ["a trap", "pump", [card("trap", { components: ["pump"], trap: true }), card("none", { components: ["pump"] })]],
   [
     "in force",
@@ -353,7 +365,20 @@ test("a component is called by the words of its names, and one that there is not
   expect(componentWords(TRACTOR_WORDS, "constructor").size).toBe(0);
 });
 
-const WORDS = ["spring", "noise", "grease", "chatter", "leak", "run-out", "arm", "seal", "oil", "tension"];
+// word, a word of so many of the 40 records that it tells nothing
+const COMMON: [word: string, common: boolean][] = [
+  ["model", true], // 30
+  ["Models", true],
+  ["spring", false], // 11
+  ["grease", false],
+  ["plough", false],
+];
+test.each(COMMON)("%s is common: %s", (word, common) => {
+  expect(isCommon(word, TRACTOR_WORDS)).toBe(common);
+  expect(isCommon(word, { ...TRACTOR_WORDS, records: 20 })).toBe(false); // of a few records no word is
+});
+
+const WORDS = ["spring", "noise", "grease", "chatter", "leak", "run-out", "arm", "seal", "oil", "tension", "model"];
 const someOf = <T>(values: readonly T[], maxLength = 3): fc.Arbitrary<T[]> =>
   fc.uniqueArray(fc.constantFrom(...values), { maxLength });
 const years = fc.dictionary(fc.constantFrom("B", "H"), someOf([1957, 1958, 1959, 1960]), { maxKeys: 2 });
@@ -413,9 +438,9 @@ describe("compared with the rule, card by card", () => {
         const speaking = all.filter(({ id }) => slow.get(id)?.speaks).map(({ id }) => id);
         expect(ranked.flatMap(({ card: one, step }) => (step ? [] : [one.id])).sort()).toEqual(speaking.sort());
       }),
-      { seed: SEED, numRuns: 1500 },
+      { seed: SEED, numRuns: 900 },
     );
-    expect(listed).toBeGreaterThan(1500);
+    expect(listed).toBeGreaterThan(900);
   });
 });
 
@@ -426,7 +451,13 @@ function slowPoints(
 ): { points: number; misses: string[]; speaks: boolean } {
   const rare = (count: number): number => rarity(count, vocabulary.records);
   const of = (kind: Chip["kind"]): Chip[] => reading.chips.filter((chip) => chip.kind === kind);
-  const best = (chip: Chip, worth: (id: string) => number): number => Math.max(0, ...chip.ids.map(worth));
+  /** What of the question the record covers. */
+  const covered = new Set<string>();
+  const best = (chip: Chip, worth: (id: string) => number): number => {
+    const points = Math.max(0, ...chip.ids.map(worth));
+    if (points > 0) covered.add(chip.label);
+    return points;
+  };
 
   // What is named.
   const nearness = (id: string): number => {
@@ -461,14 +492,19 @@ function slowPoints(
   const rest = [...new Set(reading.rest.split(" ").filter((word) => word !== ""))];
   const wordWorth = (word: string): number => {
     const pieces = piecesOf(word);
-    const worth = pieces.some((piece) => one.keys.includes(piece))
-      ? POINTS.key
-      : pieces.some((piece) => one.near.includes(piece) || own.has(piece))
-        ? POINTS.near
-        : holders(word).has(cardAddress(one))
-          ? POINTS.text
-          : 0;
-    return worth * rare(Math.max(vocabulary.words[fold(word)] ?? 1, holders(word).size));
+    // A word of so many records tells nothing where only the text holds it.
+    const holding = isCommon(word, vocabulary) ? new Set<string>() : holders(word);
+    const isPart = /\d/.test(word) && one.parts.some((part) => plainNumber(part) === plainNumber(word));
+    const worth =
+      isPart || pieces.some((piece) => one.keys.includes(piece))
+        ? POINTS.key
+        : pieces.some((piece) => one.near.includes(piece) || own.has(piece))
+          ? POINTS.near
+          : holding.has(cardAddress(one))
+            ? POINTS.text
+            : 0;
+    if (worth > 0) covered.add(word);
+    return worth * rare(Math.max(vocabulary.words[fold(word)] ?? 1, holding.size));
   };
   const sideBySide = reading.phrases.map((phrase) =>
     holders(phrase).has(cardAddress(one)) ? POINTS.phrase * rare(holders(phrase).size) : 0,
@@ -538,10 +574,12 @@ function slowPoints(
 
   const isOnlyOfCar = rest.length === 0 && reading.chips.every((chip) => ["line", "year", "trait"].includes(chip.kind));
   const speaks = named + words + kind > 0 || (isOnlyOfCar && car > 0 && misses.length === 0);
+  // Breadth, and the trap.
+  const breadth = Math.max(0, covered.size - 1) * POINTS.further;
   const trap = (one.trap ? POINTS.trap : 0) + (one.ended ? POINTS.ended : 0);
   const points = one.withdrawn
     ? Math.min(1, named + words)
-    : named + words + kind + says + (isRetrofit ? POINTS.kind : 0) + car + trap;
+    : named + words + kind + says + (isRetrofit ? POINTS.kind : 0) + car + trap + breadth;
   return { points: Math.max(points, 0.01), misses, speaks };
 }
 
@@ -550,7 +588,7 @@ function sum(numbers: readonly number[]): number {
 }
 
 describe("of any question", () => {
-  const options = { seed: SEED, numRuns: 500 };
+  const options = { seed: SEED, numRuns: 300 };
 
   test("the order of the records does not hang on the order in which they came", () => {
     const turned = cards.chain((all) =>

@@ -26,7 +26,7 @@ export function recordsView(shown: Shown): TemplateResult {
   const systems = [...new Set(fitting.map(({ systems: [main = ""] }) => main))];
   const isGrouped = fitting.length > MANY && systems.length > 1;
   return html`
-    ${isGrouped ? systems.map((id) => groupView(shown, id, fitting)) : listView(shown, fitting.slice(0, shown.most), "results")}
+    ${isGrouped ? systems.map((id) => groupView(shown, id, fitting)) : listView(shown, fitting.slice(0, shown.most))}
     ${!isGrouped && fitting.length > shown.most ? html`<p><button type="button" @click=${shown.more} data-key="more">Show more</button></p>` : nothing}
     ${
       others.length > 0 && shown.answer.verdict !== "nothing on record"
@@ -61,8 +61,8 @@ function groupView(shown: Shown, system: string, fitting: readonly Entry[]): Tem
     </section>`;
 }
 
-function listView(shown: Shown, entries: readonly Entry[], id?: string): TemplateResult {
-  return html`<ol class="records" id=${id ?? nothing}>${entries.map((it) => entryView(shown, it))}</ol>`;
+function listView(shown: Shown, entries: readonly Entry[]): TemplateResult {
+  return html`<ol class="records">${entries.map((it) => entryView(shown, it))}</ol>`;
 }
 
 function entryView({ href, excerpts }: Shown, it: Entry): TemplateResult {
