@@ -46,13 +46,13 @@ export function textsOf(catalog: Catalog): [address: string, text: string][] {
 
 /** The words of a catalog's questions, with those of its texts and of its units. */
 export function vocabularyFor(catalog: Catalog, cards: readonly Card[] = cardsOf(catalog)): Vocabulary {
-  const words: Record<string, number> = {};
+  const words = new Map<string, number>();
   for (const record of catalog.records.values())
     for (const word of wordsOf([recordText(catalog, record)]))
-      if (!/\d/.test(word)) words[word] = (words[word] ?? 0) + 1;
+      if (!/\d/.test(word)) words.set(word, (words.get(word) ?? 0) + 1);
   const units = UNITS.flatMap(({ id, says }) => [id, ...says]).filter((unit) => !unit.includes(" "));
   const stated = [...catalog.records.values()].flatMap(({ facts }) => facts.settings.map(({ unit }) => unit));
-  const sorted = Object.fromEntries(Object.entries(words).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const sorted = Object.fromEntries([...words].sort(([a], [b]) => (a < b ? -1 : 1)));
   return vocabularyOf(catalog, { words: sorted, units: [...new Set([...units, ...stated])].sort() }, cards);
 }
 

@@ -15,7 +15,7 @@
  * 5. It is murky where some word was not read and is not known to be harmless, or where both of two sides are named. What then would be
  *    a permission has to hold without these facts as well.
  */
-import { AND, CALENDAR, DENYING, HARMLESS, LITTLE, RANGE, WITH } from "./little-words.ts";
+import { AND, CALENDAR, DENYING, DENYING_BEFORE, HARMLESS, LITTLE, RANGE, WITH } from "./little-words.ts";
 import type { Chip, Reading } from "./read-question.ts";
 
 export interface Said {
@@ -73,6 +73,10 @@ function isFlag({ kind, ids }: Pick<Chip, "kind" | "ids">): boolean {
   return kind === "trait" && /=(yes|no)$/.test(ids[0] ?? "");
 }
 
+function valueSaid({ ids, denied }: Pick<Said, "ids" | "denied">): string {
+  return `${denied ? "not " : ""}${ids.join()}`;
+}
+
 type Group = readonly Fact[];
 
 /** Groups that say different things of one trait, in the order of the question. */
@@ -81,7 +85,7 @@ function contradicting(groups: readonly Group[]): Group[] {
     groups.some(
       (other) =>
         other !== group &&
-        group.some((a) => other.some((b) => traitSaid(a) === traitSaid(b) && a.ids.join() !== b.ids.join())),
+        group.some((a) => other.some((b) => traitSaid(a) === traitSaid(b) && valueSaid(a) !== valueSaid(b))),
     ),
   );
 }
@@ -175,7 +179,7 @@ class Sentence {
       const between = last ? this.#words.slice(last.end, fact.at) : [];
       const isJoined = between.every((word) => AND.has(word));
       const isNear = between.every((word) => AND.has(word) || LITTLE.has(word) || WITH.has(word) || DENYING.has(word));
-      const isOther = group?.some((it) => traitSaid(it) === traitSaid(fact) && it.ids.join() !== fact.ids.join());
+      const isOther = group?.some((it) => traitSaid(it) === traitSaid(fact) && valueSaid(it) !== valueSaid(fact));
       if (group && isNear && (isJoined || !isOther)) group.push(fact);
       else groups.push([fact]);
     }
@@ -229,6 +233,7 @@ class Sentence {
   /** A denying word that denies no fact, and no way to ask ("does not fit"). */
   #hasLostDenial(): boolean {
     return this.#words.some((word, i) => {
+      if (DENYING_BEFORE.has(word)) return !this.#cover.has(i);
       if (!DENYING.has(word) || this.#usedDenials.has(i) || this.#cover.has(i)) return false;
       return ![i + 1, i + 2].some((next) => this.#cover.get(next) === "asked");
     });

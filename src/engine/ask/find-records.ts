@@ -36,7 +36,13 @@ export function systemsFor({ chips, rest }: Reading, vocabulary: Vocabulary, ofN
     if (kind === "system") return ids;
     return kind === "component" ? ids.flatMap((id) => vocabulary.components[id]?.system ?? []) : [];
   });
-  const words = rest.split(" ").flatMap((word) => piecesOf(word).flatMap((piece) => vocabulary.called[piece] ?? []));
+  const words = rest
+    .split(" ")
+    .flatMap((word) =>
+      piecesOf(word).flatMap((piece) =>
+        Object.hasOwn(vocabulary.called, piece) ? (vocabulary.called[piece] ?? []) : [],
+      ),
+    );
   const systems = new Set([...named, ...ofNumbers, ...words]);
   const all = vocabulary.names.filter(({ kind }) => kind === "system").map(({ id }) => id);
   return systems.size > 0 ? all.filter((id) => systems.has(id)) : all;
@@ -74,7 +80,7 @@ function unknownWords(cards: readonly Card[], { reading, holders, vocabulary }: 
 
 function isCalledSo(word: string, cards: readonly Card[], vocabulary: Vocabulary): boolean {
   return (
-    vocabulary.words[word] !== undefined ||
+    Object.hasOwn(vocabulary.words, word) ||
     cards.some(
       ({ near, components }) =>
         near.includes(word) || components.some((id) => componentWords(vocabulary, id).has(word)),

@@ -54,7 +54,18 @@ export const DENYING: ReadonlySet<string> = folded(
     "cant",
     "cannot",
   ],
-  ...["won't", "wont", "removed", "deleted", "delete", "missing", "unless", "rather"],
+  ...["won't", "wont", "unless", "rather"],
+);
+
+/** What stands before is denied, or something of it: "hitch removed". */
+export const DENYING_BEFORE: ReadonlySet<string> = folded(
+  "removed",
+  "deleted",
+  "delete",
+  "missing",
+  "gone",
+  "excluded",
+  "excepted",
 );
 
 /** Words between a denying word and what it denies. */

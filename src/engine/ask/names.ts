@@ -3,7 +3,7 @@
  * "dip stick", "dip-stick" and "dipstick" are the same name.
  */
 import { ASKED_WORDS } from "./asked.ts";
-import { AND, CALENDAR, COMPARING, DENYING, LITTLE, RANGE, WITH } from "./little-words.ts";
+import { AND, CALENDAR, COMPARING, DENYING, DENYING_BEFORE, LITTLE, RANGE, WITH } from "./little-words.ts";
 import type { Serial } from "./serial-shape.ts";
 import { fold, split } from "./split.ts";
 import type { Name, Vocabulary } from "./vocabulary-shape.ts";
@@ -77,7 +77,9 @@ function prepare(vocabulary: Vocabulary): Names {
         ...sayings,
         ...ignore,
         ...vocabulary.plain.map(fold),
-        ...[WITH, DENYING, LITTLE, AND, RANGE, CALENDAR, COMPARING].flatMap((words) => [...words].map(fold)),
+        ...[WITH, DENYING, DENYING_BEFORE, LITTLE, AND, RANGE, CALENDAR, COMPARING].flatMap((words) =>
+          [...words].map(fold),
+        ),
         ...vocabulary.serials.flatMap(({ called }) => called),
         ...asked,
         ...units,

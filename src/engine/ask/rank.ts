@@ -127,10 +127,10 @@ function namedPoints(card: Card, query: Query, why: string[]): number {
     if (best > 0) why.push(label);
     points += best;
     // A record that is called by the very words is meant before one that only concerns the same thing.
-    if (best > 0 && (kind === "component" || kind === "system"))
+    if ((best > 0 && (kind === "component" || kind === "system")) || kind === "trait")
       for (const word of wordsOf([said]))
         if (card.keys.includes(word))
-          points += POINTS.chipKey * rarity(query.vocabulary.words[word] ?? 1, query.vocabulary.records);
+          points += POINTS.chipKey * rarity(frequencyOf(word, query.vocabulary), query.vocabulary.records);
   }
   return points;
 }
@@ -188,19 +188,26 @@ interface Words {
   isSetting(name: string): boolean;
 }
 
+/** In how many records a word stands; one at least, as somebody asks for it. */
+function frequencyOf(word: string, { words }: Vocabulary): number {
+  const folded = fold(word);
+  return Object.hasOwn(words, folded) ? (words[folded] ?? 1) : 1;
+}
+
 const NOWHERE: ReadonlySet<string> = new Set();
 
 /** A word of so large a part of the records tells nothing, and is not looked for in their texts. */
 const COMMON = 0.3;
 
-export function isCommon(word: string, { words, records }: Vocabulary): boolean {
-  return records > 20 && (words[fold(word)] ?? 0) > records * COMMON;
+export function isCommon(word: string, vocabulary: Vocabulary): boolean {
+  const { records } = vocabulary;
+  return records > 20 && frequencyOf(word, vocabulary) > records * COMMON;
 }
 
 function wordsAsked({ reading, holders, vocabulary }: Query): Words {
   const { records } = vocabulary;
   const words = [...new Set(reading.rest.split(" ").filter(Boolean))];
-  const said = keyOf(words.flatMap(split).map(fold));
+  const said = new Set(words.flatMap(split).map((word) => keyOf([fold(word)])));
   const known = new Map<string, boolean>();
   return {
     single: words.map((word) => {
@@ -216,7 +223,7 @@ function wordsAsked({ reading, holders, vocabulary }: Query): Words {
           ),
         ),
         holders: held,
-        weight: rarity(Math.max(vocabulary.words[fold(word)] ?? 1, held.size), records),
+        weight: rarity(Math.max(frequencyOf(word, vocabulary), held.size), records),
       };
     }),
     phrases: reading.phrases.map((phrase) => {
@@ -226,7 +233,7 @@ function wordsAsked({ reading, holders, vocabulary }: Query): Words {
     isSetting: (name) => {
       let is = known.get(name);
       if (is === undefined) {
-        is = words.length > 0 && split(name).every((word) => said.includes(keyOf([fold(word)])));
+        is = words.length > 0 && split(name).every((word) => said.has(keyOf([fold(word)])));
         known.set(name, is);
       }
       return is;

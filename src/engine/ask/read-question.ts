@@ -17,7 +17,7 @@
  * chips say of which car, and what they deny, is read from how they stand in the question (cars-said.ts).
  */
 import { ASKED, type Asked } from "./asked.ts";
-import { COMPARING, DENYING, LITTLE, WITH } from "./little-words.ts";
+import { AND, COMPARING, DENYING, LITTLE, WITH } from "./little-words.ts";
 import { keyOf, type Names, namesOf } from "./names.ts";
 import { findNumber, type Numbered, type Numbers, runsAt } from "./numbers.ts";
 import { serialAt } from "./serials.ts";
@@ -139,7 +139,9 @@ class Walk {
     const serial = serialAt(this.#words, at, this.#names.serials);
     if (!serial) return 0;
     // The words by which the number was named have done their work.
-    const called = this.#names.serials.find(({ trait }) => serial[0]?.id.startsWith(`${trait}=`))?.called ?? [];
+    const called = this.#names.serials
+      .filter(({ trait }) => serial.some(({ id }) => id.startsWith(`${trait}=`)))
+      .flatMap((it) => it.called);
     while (this.#rest.length > 0 && called.includes(fold(this.#rest.at(-1) as string))) this.#rest.pop();
     for (const { id, label } of serial)
       this.#add({ kind: "trait", ids: [id], label, said: this.#said(at, 1), at, length: 1 });
@@ -160,8 +162,13 @@ class Walk {
 
   #years(at: number): number {
     const years = yearsAt(this.#words, at, this.#names.years);
-    if (years && years.years.length > 0) {
+    if (years?.years.length === 0) {
+      this.#beyond.push(this.#said(at, years.length));
+      return years.length;
+    }
+    if (years) {
       const { length } = years;
+      if (this.#rest.at(-1) === "between") this.#rest.pop();
       const [first] = years.years;
       const label = years.years.length === 1 ? (first as string) : `${first} to ${years.years.at(-1)}`;
       this.#add({ kind: "year", ids: years.years, label, said: this.#said(at, length), at, length });
@@ -223,14 +230,22 @@ class Walk {
   /** "With a", "without the": what follows is said of the car. */
   #isOfCar(at: number): boolean {
     let before = at - 1;
-    while (before >= 0 && LITTLE.has(fold(this.#words[before] as string))) before--;
+    for (;;) {
+      const said = fold(this.#words[before] ?? "");
+      // "Without A/C or tow package": the second is said of the car like the first.
+      const joined = this.#chips.find((chip) => chip.kind === "trait" && chip.at + chip.length - 1 === before);
+      if (joined && before < at - 1) before = joined.at - 1;
+      else if (LITTLE.has(said) || AND.has(said)) before--;
+      else break;
+    }
     const word = fold(this.#words[before] ?? "");
     return WITH.has(word) || DENYING.has(word);
   }
 
   #said(at: number, length: number): string {
-    const typed = this.#tokens.slice(at, at + length).map((token) => token.typed);
-    return typed.filter((word) => word !== "").join(" ");
+    const tokens = this.#tokens.slice(at, at + length);
+    // Words that were exchanged together were typed together.
+    return tokens.flatMap(({ typed, run }, i) => (i > 0 && tokens[i - 1]?.run === run ? [] : [typed])).join(" ");
   }
 
   /** The same words said twice are one chip. */

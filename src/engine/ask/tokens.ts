@@ -13,6 +13,8 @@ import { fold, split } from "./split.ts";
 export interface Token {
   readonly word: string;
   readonly typed: string;
+  /** The place of what was typed in the question: the same for words that came of one saying. */
+  readonly run: number;
   /** The word that a misspelt one was taken for. */
   readonly readAs?: string;
 }
@@ -31,12 +33,12 @@ export function tokensOf(
   const corrected: Corrected[] = [];
   const tokens = typed.map((word, at): Token => {
     const isNumber = () => runsAt(typed, at).some(({ plain }) => findNumber(numbers, plain).length > 0);
-    if (isPartOfName(typed, at, names) || isNumber()) return { word, typed: word };
+    if (isPartOfName(typed, at, names) || isNumber()) return { word, typed: word, run: at };
     const readAs = corrections(keyOf([fold(word)]), names);
     const [best] = readAs;
-    if (best === undefined) return { word, typed: word };
+    if (best === undefined) return { word, typed: word, run: at };
     corrected.push({ said: word, readAs });
-    return { word: best, typed: word, readAs: best };
+    return { word: best, typed: word, run: at, readAs: best };
   });
   return { tokens: exchange(tokens, names), corrected };
 }
@@ -44,9 +46,12 @@ export function tokensOf(
 /** "72+" is 72 and later, "1,000" a thousand, "0,003" a decimal; a sign before a number is a word, so that it is not lost. */
 function plainFigures(question: string): string {
   return question
-    .replaceAll(/(\d)\+/g, "$1 onwards")
+    .replaceAll(/(\d)\+(?=\s|$)/g, "$1 onwards")
+    .replaceAll(/(?<!\d)(\d{2}|\d{4})\s+[-–]\s+(?='?(?:\d{2}|\d{4})(?!\d))/g, "$1-")
     .replaceAll(/(?<![\d.,])0,(\d)/g, "0.$1")
-    .replaceAll(/(\d),(?=\d{3}(?!\d))/g, "$1")
+    .replaceAll(/(?<![\d,])\d{1,3}(?:,\d{3}){2,}(?![\d,])|(?<![\d,])\d{1,2},\d{3}(?![\d,])/g, (number) =>
+      number.replaceAll(",", ""),
+    )
     .replaceAll(/(^|\s)[-−](?=\.?\d)/g, "$1minus ");
 }
 
@@ -70,8 +75,7 @@ function exchange(tokens: readonly Token[], names: Names): Token[] {
     if (said > 0 && said >= named) {
       const typed = run.map((token) => token.typed).join(" ");
       const meant = split(names.mean.get(keyOf(run.map(({ word }) => fold(word)))) as string);
-      // What was typed goes with the first of the words meant, so that it is shown once.
-      result.push(...meant.map((word, n): Token => ({ ...(run[0] as Token), word, typed: n === 0 ? typed : "" })));
+      result.push(...meant.map((word): Token => ({ ...(run[0] as Token), word, typed })));
     } else result.push(...run);
     i += length;
   }

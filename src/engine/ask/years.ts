@@ -167,6 +167,10 @@ export function beyondYears(
   at: number,
   known: readonly string[],
 ): { year: string; short: boolean } | undefined {
+  const [, first = "", last = ""] = /^'?(\d{2}|\d{4})[-–/]'?(\d{2}|\d{4})$/.exec(words[at] ?? "") ?? [];
+  const isCovered = (year: string): boolean => yearsIn(year, known).length > 0;
+  // A run of years of which one end lies outside of the data.
+  if (first.length === 4 && isCovered(first) !== isCovered(last)) return { year: words[at] as string, short: false };
   const [, mark = "", digits = ""] = /^('?)(\d{2}|19\d{2}|20\d{2})'?s?$/.exec(words[at] ?? "") ?? [];
   if (digits === "" || known.length === 0 || yearsIn(words[at] ?? "", known).length > 0) return undefined;
   return { year: digits, short: digits.length === 2 && mark === "" };
