@@ -17,6 +17,9 @@ interface Data {
   readonly component: Component;
 }
 
+/** Further words that people ask by, symptoms among them, only help the ask box. */
+const SHOWN = 8;
+
 export const data = {
   pagination: { data: "site.components", size: 1, alias: "component" },
   permalink: ({ component }: Data) => `${address("component", component.id)}index.html`,
@@ -41,7 +44,7 @@ export function render({ site, component: source }: Data): string {
     body: html`
 <article>
 <header class="title"><h1>${title}</h1>
-${component.aliases.length > 0 ? html`<p class="aliases">Also called ${component.aliases.join(", ")}.</p>` : ""}
+${component.aliases.length > 0 ? html`<p class="aliases">People ask for it as ${component.aliases.slice(0, SHOWN).join(", ")}${component.aliases.length > SHOWN ? " …" : "."}</p>` : ""}
 </header>
 ${section("changes", "What changed", recordList(page, records))}
 ${cautionBox(undefined, component.cautions)}

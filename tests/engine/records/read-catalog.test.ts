@@ -39,7 +39,7 @@ test("the catalog holds everything that the files say", () => {
 test("maker and words may be left out", () => {
   const catalog = catalogOf(spoiled({ "maker.yaml": undefined, "words.yaml": undefined }));
   expect(catalog.maker.title).toBe("Model changes");
-  expect(catalog.words).toEqual({ ignore: [], mean: [] });
+  expect(catalog.words).toEqual({ ignore: [], plain: [], mean: [] });
 });
 
 test("without any file only the traits are missed", () => {
