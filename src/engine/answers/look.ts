@@ -51,10 +51,23 @@ export function lookAmong(
     return say(possible.map((value) => value.said).join(" or "));
   };
   for (const value of values) {
-    const found = look(space, cars, value.cars, means);
+    const [all, some] = withoutParts(space, cars, value.cars);
+    const found = look(space, all, some, means);
     if (found) return found;
   }
   return undefined;
+}
+
+/**
+ * That the plant fitted a part to the cars of one value and not to those of the others tells which car this is only as long as nobody
+ * has changed it. So what is fitted today is not looked at where the values can be told apart without it.
+ */
+function withoutParts(space: Space, cars: CarSet, some: CarSet): [CarSet, CarSet] {
+  const { sets } = space;
+  const parts = new Set([...sets.traitsOf(cars), ...sets.traitsOf(some)].filter((trait) => space.isFitted(trait)));
+  if (parts.size === 0) return [cars, some];
+  const [bare, others] = [sets.forget(some, parts), sets.forget(sets.minus(cars, some), parts)];
+  return sets.meet(bare, others) ? [cars, some] : [sets.forget(cars, parts), bare];
 }
 
 function whatToDo(space: Space, index: number): string {

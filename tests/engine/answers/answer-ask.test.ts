@@ -26,7 +26,7 @@ type Row = [question: string, verdict: string, asks: string, of: string, facts: 
 
 const MAY = ["as built", "yes", "yes, on conditions"];
 /** How an answer without a record says that there is none. */
-const NOTHING = /not on record|no record|\bno such\b|^no .* on record|not understood/i;
+const NOTHING = /not on record|no record|\bno such\b|^no .* on record|not understood|nothing was compared/i;
 
 const demo = await demoKnowledge();
 const tractors = askedKnowledge();
@@ -170,7 +170,7 @@ describe("any question made of words that are known", () => {
         expect(ask(tractors, question)).toEqual(ask(tractors, question));
         expect(ask(askedKnowledge(), question)).toEqual(ask(tractors, question));
       }),
-      { seed: SEED, numRuns: 60 },
+      { seed: SEED, numRuns: 40 },
     );
   });
 
@@ -200,7 +200,7 @@ describe("any question made of words that are known", () => {
     for (const [question] of open) expectNeverMore(demo, question);
     fc.assert(
       fc.property(words(tractors), (question) => expectNeverMore(tractors, question)),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: 100 },
     );
   });
 });

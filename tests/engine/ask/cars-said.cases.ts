@@ -29,6 +29,8 @@ export const ONE_CAR: [question: string, car: string[]][] = [
   ["Badger with neither pto nor winch", ["B", "not PT", "not WN"]],
   ["Badger with winch without pto", ["B", "WN", "not PT"]],
   ["Badger without pto with winch", ["B", "not PT", "WN"]],
+  ["Badger without pto or winch", ["B", "not PT", "not WN"]],
+  ["Badger with pto and winch", ["B", "PT", "WN"]],
   ["pump for a Heron, not a 59", ["H", "not 59"]],
   ["shaftless Badger", ["not PT", "B"]],
   ["my 61 Heron, 57 Badger pump", ["61", "H", "57", "B"]], // nothing between: either
@@ -45,6 +47,8 @@ export const TWO_CARS: [question: string, car: string[], donor: string[]][] = [
   ["does a 61 take a 57 pump", ["61"], ["57"]],
   ["57 front pump for a 61", ["61"], ["57"]],
   ["57 or 58 pump on a 61", ["61"], ["57", "58"]], // alternatives
+  ["pump with pto off a Badger without pto", ["PT"], ["B", "not PT"]], // one with, one without the same
+  ["57 pto Badger pump on a non pto 57 Badger", ["not PT", "57", "B"], ["57", "PT", "B"]],
   ["pump for a 57 or 58", ["57", "58"], []], // no two tractors, but either
 ];
 
@@ -58,9 +62,15 @@ export const UNCLEAR: [question: string, either: string[]][] = [
 
 // question, facts that are left, because all others are in doubt
 export const IN_DOUBT: [question: string, left: string[], why: string][] = [
-  ["Badger pump removed", [], "a denying word that denies no fact"],
+  ["Badger pump removed", [], "what is denied stands before"],
+  ["Badger winch removed with pto", [], "what is denied stands before"],
+  ["Badger pump missing, diesel oil", [], "what is denied stands before"],
+  ["57 pump with the winch deleted", [], "what is denied stands before"],
+  ["pump of a Badger, pto gone", [], "what is denied stands before"],
+  ["pump of any Badger, 57 excepted", [], "what is denied stands before"],
   ["not a diesel Heron, pump", [], "neither all diesels nor all Herons"],
-  ["57 Badger, missing grease", [], "a denying word that denies no fact"],
+  ["57 Badger, missing grease", [], "it may stand after, too"],
+  ["57 Badger, not noise", [], "a denying word that denies no fact"],
   ["pump, except 57 Herons", [], "neither all of the 57s nor all Herons"],
   ["pump of 57 Badger until grease", ["B"], "a range that no year was read with"],
   ["Badger registered 1959", ["B"], "a date is no model year"],
@@ -77,10 +87,9 @@ export const NO_DOUBT: [question: string, car: string[]][] = [
   ["why is the pump not interchangeable on a 57", ["57"]],
 ];
 
-// question, what it says of the tractor, or would if nothing were in doubt; what is wrong with it so far
-export const NOT_YET: [question: string, car: string[], doubt: boolean, wrong: string][] = [
-  ["Badger without pto or winch", ["B", "not PT", "not WN"], false, "the second is taken for the thing"],
-  ["Badger with pto and winch", ["B", "PT", "WN"], false, "the second is taken for the thing"],
-  ["Badger winch removed with pto", [], true, "what was removed stands before, not after"],
-  ["Badger pump missing, diesel oil", [], true, "what is missing stands before, not after"],
+// question, what it says of the tractor, and what is wrong with that so far
+export const NOT_YET: [question: string, car: string[], wrong: string][] = [
+  ["Badger without pto but with winch", ["B", "not PT", "WN"], "'but' turns round what is there"],
+  ["pto less Badger", ["not PT", "B"], "what is less stands before, not after"],
+  ["Badger, chassis no K0412", ["B", "K", "412"], "'no' is short for number, and denies the plant"],
 ];

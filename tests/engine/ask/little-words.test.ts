@@ -18,6 +18,16 @@ describe("little words", () => {
   });
 
   test("that deny are none that affirm", () => {
-    expect([...words.WITH].filter((word) => words.DENYING.has(word))).toEqual([]);
+    for (const denying of [words.DENYING, words.DENYING_BEFORE])
+      expect([...words.WITH].filter((word) => denying.has(word))).toEqual([]);
+  });
+
+  test("that deny are not passed over as harmless or little", () => {
+    const passed = new Set([...words.HARMLESS, ...words.LITTLE]);
+    expect([...words.DENYING, ...words.DENYING_BEFORE].filter((word) => passed.has(word))).toEqual([]);
+  });
+
+  test("that deny what stands before do not deny what follows", () => {
+    expect([...words.DENYING_BEFORE].filter((word) => words.DENYING.has(word))).toEqual([]);
   });
 });

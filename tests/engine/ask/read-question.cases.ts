@@ -55,16 +55,22 @@ export const QUESTIONS: [question: string, chips: string[], rest: string, asked?
   ["1959-57", [], "1959-57"], // backwards
   ["1963", [], ""], // beyond the data
   ["74", [], "74"],
-  ["1957-74", [], "1957-74"],
   ["159", [], "159"],
   ["5", [], "5"],
   ["59.5", [], "59.5"],
-  ["60+, pump", ["year 1960,1961,1962", "component pump"], ""],
+  ["219,236", [], "219 236"], // may be two numbers
+  ["60+ pump", ["year 1960,1961,1962", "component pump"], ""],
+  ["pump 60+", ["component pump", "year 1960,1961,1962"], ""],
   ["since the 60s", ["year 1960,1961,1962"], ""],
   ["pump 60 and up", ["component pump", "year 1960,1961,1962"], ""],
   ["pumps before the 59s", ["component pump", "year 1957,1958"], ""],
   ["pump up to 58", ["component pump", "year 1957,1958"], ""],
   ["57 to 59 pump", ["year 1957,1958,1959", "component pump"], ""],
+  ["57 - 59 pump", ["year 1957,1958,1959", "component pump"], ""],
+  ["1957 – 59 pump", ["year 1957,1958,1959", "component pump"], ""],
+  ["between 57 and 59", ["year 1957,1958,1959"], ""], // it has done its work
+  ["pump between 57-59", ["component pump", "year 1957,1958,1959"], ""],
+  ["between Heron and Badger", ["line H", "line B"], "between and"],
 
   // ids and numbers stay whole
   ["HY59-01", [], "HY59-01"],
@@ -163,6 +169,8 @@ export const FIGURES: [question: string, chips: string[], rest: string, figures:
   ["1 1/2 mm", [], "1 1/2 mm", ["1 1/2 mm"]],
   [".005 mm", [], ".005 mm", [".005 mm"]],
   ["1,200 psi", [], "1200 psi", ["1200 psi"]],
+  ["24,000 psi", [], "24000 psi", ["24000 psi"]],
+  ["1,000,000 psi", [], "1000000 psi", ["1000000 psi"]],
   ["psi", [], "psi", []],
 ];
 
@@ -190,6 +198,8 @@ export const WRITTEN_NUMBERS: [question: string, chips: string[], rest: string][
 export const PLATE_NUMBERS: [question: string, chips: string[], rest: string][] = [
   ["K0412", ["trait plant=K", "trait number=412"], ""],
   ["k0412", ["trait plant=K", "trait number=412"], ""],
+  ["chassis number D8999", ["trait plant=D", "trait number=8999"], ""], // words that named it are done
+  ["axle D8999", ["trait plant=D", "trait number=8999"], "axle"], // but not those of another
   ["D9000", [], "D9000"], // more than any has
   ["X0412", [], "X0412"], // no plant
   ["K412", [], "K412"], // too few digits
@@ -213,6 +223,9 @@ export const EQUIPMENT: [question: string, chips: string[], rest: string][] = [
   ["the winch", ["component winch"], ""],
   ["with winch", ["trait WN=yes"], ""],
   ["with a winch", ["trait WN=yes"], ""],
+  ["with pto and winch", ["trait PT=yes", "trait WN=yes"], "and"], // "with" is said of both
+  ["without pto or the winch", ["trait PT=yes", "trait WN=yes"], "or"],
+  ["pto and winch", ["trait PT=yes", "component winch"], "and"],
   ["without the winch", ["trait WN=yes"], ""],
   ["no winch", ["trait WN=yes"], ""],
   ["with pump and winch", ["component pump", "component winch"], "and"],
@@ -235,6 +248,16 @@ export const BEYOND: [question: string, beyond: string[], chips: string[], rest:
   ["1962 pump", [], ["year 1962", "component pump"], ""],
   ["1963 or 1964", ["1963", "1964"], [], "or"],
   ["1863", [], [], "1863"],
+  ["1957-74", ["1957-74"], [], ""], // a run that reaches past the data
+  ["1957-1963 pump", ["1957-1963"], ["component pump"], ""],
+  ["1957 - 1963 pump", ["1957-1963"], ["component pump"], ""],
+  ["1956-58", ["1956-58"], [], ""], // or begins before it
+  ["57-63", [], [], "57-63"], // two figures may be anything
+  ["1959-57", [], [], "1959-57"],
+  ["pump after 62", ["after 62"], ["component pump"], ""], // no year is later
+  ["after the 62s", ["after the 62s"], [], ""],
+  ["pump before 57", ["before 57"], ["component pump"], ""], // nor earlier
+  ["pump after 61", [], ["component pump", "year 1962"], ""],
 ];
 
 // question, pairs of words that stand side by side and were read as nothing else
@@ -251,12 +274,7 @@ export const PHRASES: [question: string, phrases: string[]][] = [
 
 // question, chips, words left that are right by the rule, and what is wrong with them so far
 export const NOT_YET: [question: string, chips: string[], rest: string, wrong: string][] = [
-  ["chassis number D8999", ["trait plant=D", "trait number=8999"], "", "words that named a lettered number stay"],
-  ["pump after 62", ["component pump"], "after 62", "no year is later, yet the year itself is read"],
-  ["pump before 57", ["component pump"], "before 57", "no year is earlier, yet the year itself is read"],
-  ["1957-1963", ["year 1957,1958,1959,1960,1961,1962"], "", "a run that ends beyond the data is no run at all"],
-  ["57 - 59 pump", ["year 1957,1958,1959", "component pump"], "", "a hyphen between blanks is lost"],
-  ["between 57 and 59", ["year 1957,1958,1959"], "", "'between' has done its work and stays"],
-  ["60+pump", ["year 1960,1961,1962", "component pump"], "", "a plus sign eats the next word"],
+  ["60+, pump", ["year 1960,1961,1962", "component pump"], "", "a plus sign before a comma is lost, and later years with it"],
+  ["60+pump", ["year 1960,1961,1962", "component pump"], "", "a plus sign before a word is lost, and later years with it"],
   ["59+ psi", [], "59 psi", "a plus sign parts a number from its unit"],
 ];

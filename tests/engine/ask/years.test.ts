@@ -167,6 +167,15 @@ const BEYOND: [word: string, year?: string, short?: boolean][] = [
   ["963"],
   ["63.5"],
   ["63-64"],
+  ["1957-63", "1957-63", false], // a run of which one end lies beyond
+  ["1957-1963", "1957-1963", false],
+  ["'57-63"], // two figures may be anything
+  ["1956-58", "1956-58", false],
+  ["1956/1958", "1956/1958", false],
+  ["1957-59"], // both within it
+  ["1959-57"],
+  ["57-63"],
+  ["57-1963"],
   ["sixty-three"],
   [""],
 ];
