@@ -37,7 +37,7 @@ export function carsAsked(knowledge: CarKnowledge, reading: Reading, picked: Car
   }
   const car: CarInput = { ...picked, facts: { ...picked.facts, ...own } };
   const both = said.donor.length === 0 ? { car, donor: undefined, unclear: said.unclear } : twoCars(space, said, car);
-  return { ...both, sure: said.murky ? picked : both.car };
+  return { ...both, sure: said.lost ? {} : said.murky ? picked : both.car };
 }
 
 function twoCars(space: Space, said: CarsSaid, car: CarInput): Omit<CarsAsked, "sure"> {

@@ -34,6 +34,8 @@ export interface CarsSaid {
   readonly ofPart: boolean;
   /** Not every word was understood, so that the facts may not be what is meant. */
   readonly murky: boolean;
+  /** Something was denied that is no fact of the car, or another car is spoken of: nothing that was known before need hold. */
+  readonly lost: boolean;
 }
 
 interface Fact extends Said {
@@ -49,14 +51,22 @@ export function carsSaid(reading: Reading): CarsSaid {
   const [first, second, ...more] = contradicting(groups);
   const plain = (some: readonly Fact[]): Said[] => some.map(({ kind, ids, denied }) => ({ kind, ids, denied }));
   const murky = sentence.isMurky() || facts.length < chips.length;
+  const lost = sentence.isLost();
   if (!first || !second)
-    return { car: plain(facts), donor: [], unclear: false, ofPart: groups.some((it) => sentence.isOfPart(it)), murky };
+    return {
+      car: plain(facts),
+      donor: [],
+      unclear: false,
+      ofPart: groups.some((it) => sentence.isOfPart(it)),
+      murky,
+      lost,
+    };
   const ofPart = [first, second].filter((group) => sentence.isOfPart(group));
   const [donor] = ofPart;
   if (more.length > 0 || ofPart.length !== 1 || !donor)
-    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky: true };
+    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky: true, lost };
   const car = facts.filter((fact) => !donor.includes(fact));
-  return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky };
+  return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky, lost };
 }
 
 function isOfCar({ kind }: Chip): boolean {
@@ -134,7 +144,7 @@ class Sentence {
   }
 
   facts(): Fact[] {
-    const isLost = this.#hasLostDenial();
+    const isLost = this.isLost();
     const isRange = this.#words.some((word, i) => RANGE.has(word) && !this.#cover.has(i) && !this.#isOfThing(i + 1));
     const isDate = this.#words.some((word, i) => CALENDAR.has(word) && !this.#cover.has(i));
     const needIsAsked = this.#words.some((word) => ASKING_NEED.has(word));
@@ -159,7 +169,9 @@ class Sentence {
     const has = (word: string): boolean => this.#words.includes(word);
     const isBothSides = OPPOSITE_SIDES.some(([a, b]) => has(a) && has(b));
     // What stands right before a thing describes it: "unleaded heads".
+    const figures = new Set(this.#reading.figures.flatMap((figure) => figure.split(" ")));
     const isUnread = (word: string, i: number): boolean =>
+      !figures.has(word) &&
       !this.#isOfThing(i + 1) &&
       !this.#cover.has(i) &&
       !HARMLESS.has(word) &&
@@ -189,7 +201,16 @@ class Sentence {
   isOfPart(group: Group): boolean {
     const before = this.#wordBefore(group);
     if (before === "off" || before === "from" || before === "out") return true;
-    return this.#isOfThing((group.at(-1) as Fact).end);
+    // "The heads of a 75"; but "72 for 75 heads" may be the one in place of the other.
+    if (this.#isThingOf(group)) return true;
+    return before !== "for" && this.#isOfThing((group.at(-1) as Fact).end);
+  }
+
+  #isThingOf([first]: Group): boolean {
+    let at = (first?.at ?? 0) - 1;
+    while (at >= 0 && ["a", "an", "the"].includes(this.#words[at] as string)) at--;
+    const there = this.#words[at] === "of" ? this.#cover.get(at - 1) : undefined;
+    return there !== undefined && there !== "asked" && (there.kind === "component" || there.kind === "part");
   }
 
   /** The word before a group, articles and "of" passed over: "off of a 75". */
@@ -202,6 +223,7 @@ class Sentence {
   /** A component or part stands there, perhaps after a word like "front" or "used". */
   #isOfThing(at: number): boolean {
     let i = at;
+    if (this.#reading.heads.includes(i)) return false;
     while (USED.has(this.#words[i] ?? "") && !this.#cover.has(i)) i++;
     const there = this.#cover.get(i);
     return there !== undefined && there !== "asked" && (there.kind === "component" || there.kind === "part");
@@ -231,7 +253,7 @@ class Sentence {
   }
 
   /** A denying word that denies no fact, and no way to ask ("does not fit"). */
-  #hasLostDenial(): boolean {
+  isLost(): boolean {
     return this.#words.some((word, i) => {
       if (DENYING_BEFORE.has(word)) return !this.#cover.has(i);
       if (!DENYING.has(word) || this.#usedDenials.has(i) || this.#cover.has(i)) return false;

@@ -59,6 +59,8 @@ export interface Reading {
   readonly phrases: readonly string[];
   /** Every word that it was read with, folded. */
   readonly words: readonly string[];
+  /** Places of words before which a comma or the like stands. */
+  readonly heads: readonly number[];
   /** Numbers with their units, as typed. */
   readonly figures: readonly string[];
   /** A figure is only compared with ("more than 60 A"), or there are several: none of them is a reading. */
@@ -122,6 +124,7 @@ class Walk {
       beyond: this.#beyond,
       phrases: this.#phrases(),
       words: this.#words.map(fold),
+      heads: this.#tokens.flatMap(({ head }, at) => (head ? [at] : [])),
     };
   }
 

@@ -15,6 +15,8 @@ export interface Token {
   readonly typed: string;
   /** The place of what was typed in the question: the same for words that came of one saying. */
   readonly run: number;
+  /** A comma or the like stands before it. */
+  readonly head: boolean;
   /** The word that a misspelt one was taken for. */
   readonly readAs?: string;
 }
@@ -29,16 +31,26 @@ export function tokensOf(
   names: Names,
   numbers: Numbers,
 ): { tokens: Token[]; corrected: Corrected[] } {
-  const typed = split(plainFigures(question));
+  const parts = plainFigures(question)
+    .split(/[,;:!?.](?=\s|$)|[()]/)
+    .map(split);
+  const typed = parts.flat();
+  const heads = new Set<number>();
+  parts.reduce((at, part) => {
+    heads.add(at);
+    return at + part.length;
+  }, 0);
+  heads.delete(0);
   const corrected: Corrected[] = [];
   const tokens = typed.map((word, at): Token => {
+    const head = heads.has(at);
     const isNumber = () => runsAt(typed, at).some(({ plain }) => findNumber(numbers, plain).length > 0);
-    if (isPartOfName(typed, at, names) || isNumber()) return { word, typed: word, run: at };
+    if (isPartOfName(typed, at, names) || isNumber()) return { word, typed: word, run: at, head };
     const readAs = corrections(keyOf([fold(word)]), names);
     const [best] = readAs;
-    if (best === undefined) return { word, typed: word, run: at };
+    if (best === undefined) return { word, typed: word, run: at, head };
     corrected.push({ said: word, readAs });
-    return { word: best, typed: word, run: at, readAs: best };
+    return { word: best, typed: word, run: at, head, readAs: best };
   });
   return { tokens: exchange(tokens, names), corrected };
 }
@@ -75,7 +87,8 @@ function exchange(tokens: readonly Token[], names: Names): Token[] {
     if (said > 0 && said >= named) {
       const typed = run.map((token) => token.typed).join(" ");
       const meant = split(names.mean.get(keyOf(run.map(({ word }) => fold(word)))) as string);
-      result.push(...meant.map((word): Token => ({ ...(run[0] as Token), word, typed })));
+      const first = run[0] as Token;
+      result.push(...meant.map((word, n): Token => ({ ...first, word, typed, head: first.head && n === 0 })));
     } else result.push(...run);
     i += length;
   }

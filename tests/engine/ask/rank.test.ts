@@ -358,7 +358,13 @@ describe("breadth", () => {
   const one = card("A", { components: ["pump"], keys: ["chatter", "noise"] });
 
   // question, of which the card covers every piece
-  const BROAD: string[][] = [["pump"], ["chatter"], ["chatter", "noise"], ["pump", "noise"], ["pump", "chatter", "noise"]];
+  const BROAD: string[][] = [
+    ["pump"],
+    ["chatter"],
+    ["chatter", "noise"],
+    ["pump", "noise"],
+    ["pump", "chatter", "noise"],
+  ];
   test.each(BROAD.map((pieces) => ({ pieces, question: pieces.join(" ") })))("$question", ({ pieces, question }) => {
     const each = sum(pieces.map((piece) => points(one, queryOf(piece))));
     expect(points(one, queryOf(question))).toBeCloseTo(each + (pieces.length - 1) * POINTS.further, 8);

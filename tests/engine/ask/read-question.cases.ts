@@ -274,7 +274,17 @@ export const PHRASES: [question: string, phrases: string[]][] = [
 
 // question, chips, words left that are right by the rule, and what is wrong with them so far
 export const NOT_YET: [question: string, chips: string[], rest: string, wrong: string][] = [
-  ["60+, pump", ["year 1960,1961,1962", "component pump"], "", "a plus sign before a comma is lost, and later years with it"],
-  ["60+pump", ["year 1960,1961,1962", "component pump"], "", "a plus sign before a word is lost, and later years with it"],
+  [
+    "60+, pump",
+    ["year 1960,1961,1962", "component pump"],
+    "",
+    "a plus sign before a comma is lost, and later years with it",
+  ],
+  [
+    "60+pump",
+    ["year 1960,1961,1962", "component pump"],
+    "",
+    "a plus sign before a word is lost, and later years with it",
+  ],
   ["59+ psi", [], "59 psi", "a plus sign parts a number from its unit"],
 ];
