@@ -17,6 +17,8 @@ import type { CarInput } from "./shapes/car.ts";
 
 export interface CarsAsked {
   readonly car: CarInput;
+  /** It may be a car that the records know nothing of, so nothing is permitted. */
+  readonly lost: boolean;
   /** What of it is certain whatever the words mean that were not understood: a permission has to hold for this. */
   readonly sure: CarInput;
   /** The car that the part comes from; nothing where the question names one car or none. */
@@ -28,19 +30,20 @@ export interface CarsAsked {
 export function carsAsked(knowledge: CarKnowledge, reading: Reading, picked: CarInput, ofFitting: boolean): CarsAsked {
   const { space } = knowledge.catalog;
   const said = carsSaid(reading);
+  const { lost } = said;
   const own = factsOf(space, said.car);
   if (contradicts(knowledge, picked, own)) {
     if (!ofFitting)
-      return { car: { facts: own }, sure: said.murky ? {} : { facts: own }, donor: undefined, unclear: false };
-    if (said.ofPart) return { car: picked, sure: picked, donor: { facts: own }, unclear: false };
-    return { car: {}, sure: {}, donor: undefined, unclear: true };
+      return { car: { facts: own }, sure: said.murky ? {} : { facts: own }, donor: undefined, unclear: false, lost };
+    if (said.ofPart) return { car: picked, sure: picked, donor: { facts: own }, unclear: false, lost };
+    return { car: {}, sure: {}, donor: undefined, unclear: true, lost };
   }
   const car: CarInput = { ...picked, facts: { ...picked.facts, ...own } };
   const both = said.donor.length === 0 ? { car, donor: undefined, unclear: said.unclear } : twoCars(space, said, car);
-  return { ...both, sure: said.lost ? {} : said.murky ? picked : both.car };
+  return { ...both, lost, sure: lost ? {} : said.murky ? picked : both.car };
 }
 
-function twoCars(space: Space, said: CarsSaid, car: CarInput): Omit<CarsAsked, "sure"> {
+function twoCars(space: Space, said: CarsSaid, car: CarInput): Omit<CarsAsked, "sure" | "lost"> {
   const theirs = factsOf(space, said.donor);
   const line = space.role("line");
   const id = line === undefined ? undefined : space.trait(line).id;

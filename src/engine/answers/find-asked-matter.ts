@@ -121,6 +121,10 @@ function findAsked(
     for (const word of nameWords(name, vocabulary)) holders.set(word, (holders.get(word) ?? 0) + 1);
   const weigh = (some: readonly string[]): number =>
     some.reduce((sum, word) => sum + 0.2 + rarity(holders.get(word) ?? 1, all.length), 0);
+  const sayings = [
+    ...ofComponents.map(({ label }) => wordsOf([label])),
+    ...reading.chips.flatMap(({ kind, said: it }) => (kind === "component" ? [wordsOf([it])] : [])),
+  ];
   // What a component was called in the question, as one word each.
   const calledBy = new Set(
     reading.chips.flatMap(({ kind, said }) => (kind === "component" ? [keyOf(split(said).map(fold))] : [])),
@@ -145,8 +149,10 @@ function findAsked(
     // A figure of something else than what is named is hardly meant: "wheel nut torque" is no figure of the bearing nut.
     const component = isOfComponent ? 0.4 : components.size > 0 ? -0.3 : 0;
     const points = covered + component + quantity + how - place * 0.08;
-    const ofComponent = isOfComponent || components.size === 0;
     const whole = held.length === name.length;
+    // "Wheel nut torque" is a figure of the wheel nut, whichever component the record sets it on.
+    const isNamed = sayings.some((words) => words.every((word) => name.includes(word)));
+    const ofComponent = isOfComponent || components.size === 0 || isNamed;
     if (points >= ENOUGH && points > (best.get(one.name)?.points ?? 0))
       best.set(one.name, { points, ofComponent, whole });
   }

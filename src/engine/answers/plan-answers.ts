@@ -80,14 +80,20 @@ export function planAnswers(
   const parts = said.asked.filter(isHere);
   const components = componentsMeant(knowledge, reading, records);
   const isOfFitting = asked.has("fits") || asked.has("retrofit") || asked.has("replaces") || parts.length > 0;
-  const { car: plain, sure, donor, unclear } = carsAsked(knowledge, reading, picked, isOfFitting || asked.size === 0);
+  const {
+    car: plain,
+    sure,
+    lost,
+    donor,
+    unclear,
+  } = carsAsked(knowledge, reading, picked, isOfFitting || asked.size === 0);
   // What no record covers has no answer, and a part whose place on the car is taken by one unknown neither.
   if (reading.beyond.length > 0 || saysFitted(reading, catalog, parts)) return NOTHING;
   const onCar = said.onCar.filter(isHere).filter((part) => !goesAlong(knowledge, parts, part));
   const car = onCar.length > 0 ? { ...plain, fitted: [...(plain.fitted ?? []), ...onCar] } : plain;
   const isCarSaid = reading.chips.some(({ kind }) => ["line", "year", "trait"].includes(kind));
   const all = { knowledge, reading, car };
-  const plan = (planned: readonly Planned[]): Plan => ({ planned, unclear: false, sure });
+  const plan = (planned: readonly Planned[]): Plan => ({ planned, unclear: false, sure, lost });
 
   if (parts.length > 0) {
     if (asked.has("tell-apart") && parts.length > 1) return plan([{ question: "tell-apart", parts, car }]);
@@ -107,7 +113,7 @@ export function planAnswers(
   }
   const [component] = components;
   const isOfTwo = asked.has("fits") || asked.has("retrofit") || asked.size === 0;
-  if (unclear && isOfTwo && component !== undefined) return { planned: [], unclear: true, sure };
+  if (unclear && isOfTwo && component !== undefined) return { planned: [], unclear: true, sure, lost };
   if (donor && isOfTwo && component !== undefined) {
     const from = partsBuilt(all, component, donor);
     if (from.length > 0) return plan(from);
@@ -152,8 +158,10 @@ export interface Plan {
   readonly unclear: boolean;
   /** What is certain of the car whatever the words mean that were not understood. */
   readonly sure: CarInput;
+  /** It may be a car that the records know nothing of, so nothing is permitted. */
+  readonly lost: boolean;
 }
-const NOTHING: Plan = { planned: [], unclear: false, sure: {} };
+const NOTHING: Plan = { planned: [], unclear: false, sure: {}, lost: false };
 
 /** "… low drag calipers fitted": another component is not as built, and no number says what is there. */
 function saysFitted({ words, chips }: Reading, { parts }: CarKnowledge["catalog"], asked: readonly string[]): boolean {

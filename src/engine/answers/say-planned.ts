@@ -35,19 +35,23 @@ export const PERMITS: ReadonlySet<string> = new Set([
   "by place",
 ]);
 
+const OPENED = "Not every word was understood, so what was said of the car is left open. ";
+
 /**
  * Asks what was planned. What cannot be asked of this car is left out: the records still stand. What would permit something is asked
  * again of what is certain of the car, and that is the answer.
  */
-export function askPlanned(knowledge: CarKnowledge, { planned, sure }: Pick<Plan, "planned" | "sure">): Given[] {
+export function askPlanned(knowledge: CarKnowledge, { planned, sure, lost }: Omit<Plan, "unclear">): Given[] {
   return planned.flatMap((said): Given[] => {
     try {
       const first = answerOne(knowledge, said);
       const asked = PERMITS.has(first.verdict) ? { ...said, car: { ...sure, fitted: said.car.fitted ?? [] } } : said;
       const given = asked === said ? first : answerOne(knowledge, asked);
+      if (lost && PERMITS.has(given.verdict)) return [];
+      const isOpened = asked !== said && given.verdict !== first.verdict;
       const place =
         planned.length > 1 && "place" in asked && asked.place !== undefined ? `${capital(asked.place)}: ` : "";
-      return [{ asked, ...given, says: `${place}${given.says}` }];
+      return [{ asked, ...given, says: `${place}${isOpened ? OPENED : ""}${given.says}` }];
     } catch (error) {
       if (error instanceof QuestionError) return [];
       throw error;

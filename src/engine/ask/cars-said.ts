@@ -51,7 +51,7 @@ export function carsSaid(reading: Reading): CarsSaid {
   const [first, second, ...more] = contradicting(groups);
   const plain = (some: readonly Fact[]): Said[] => some.map(({ kind, ids, denied }) => ({ kind, ids, denied }));
   const murky = sentence.isMurky() || facts.length < chips.length;
-  const lost = sentence.isLost();
+  const lost = sentence.isLost() || sentence.isOnOther();
   if (!first || !second)
     return {
       car: plain(facts),
@@ -101,6 +101,8 @@ function contradicting(groups: readonly Group[]): Group[] {
 }
 
 const HAND: ReadonlySet<string> = new Set(["on", "in", "into", "onto", "to", "for", "fit", "my", "our", "his", "her"]);
+/** Between two facts these begin another car, or may. */
+const APART: ReadonlySet<string> = new Set(["on", "in", "into", "onto", "for", "off", "from"]);
 const OPPOSITE_SIDES: readonly (readonly [string, string])[] = [
   ["left", "right"],
   ["front", "rear"],
@@ -168,18 +170,26 @@ class Sentence {
   isMurky(): boolean {
     const has = (word: string): boolean => this.#words.includes(word);
     const isBothSides = OPPOSITE_SIDES.some(([a, b]) => has(a) && has(b));
-    // What stands right before a thing describes it: "unleaded heads".
-    const figures = new Set(this.#reading.figures.flatMap((figure) => figure.split(" ")));
-    const isUnread = (word: string, i: number): boolean =>
-      !figures.has(word) &&
-      !this.#isOfThing(i + 1) &&
-      !this.#cover.has(i) &&
-      !HARMLESS.has(word) &&
-      !LITTLE.has(word) &&
-      !WITH.has(word) &&
-      !AND.has(word) &&
-      !this.#usedDenials.has(i);
-    return this.#reading.signs || isBothSides || this.#words.some(isUnread);
+    return this.#reading.signs || isBothSides || this.#words.some((_, i) => this.#isUnread(i));
+  }
+
+  /** Nothing was read there, and it is not known to be harmless. What stands right before a thing describes it: "unleaded heads". */
+  #isUnread(i: number): boolean {
+    const word = this.#words[i] as string;
+    if (this.#cover.has(i) || this.#usedDenials.has(i) || this.#isOfThing(i + 1)) return false;
+    if (this.#reading.figures.some((figure) => figure.split(" ").includes(word))) return false;
+    return !HARMLESS.has(word) && !LITTLE.has(word) && !WITH.has(word) && !AND.has(word);
+  }
+
+  /** "On a coach": a car that the records do not know. */
+  isOnOther(): boolean {
+    const words = this.#words;
+    return words.some(
+      (_, i) =>
+        this.#isUnread(i) &&
+        ["a", "an", "another"].includes(words[i - 1] ?? "") &&
+        ["on", "in", "into", "for", "to", "fit"].includes(words[i - 2] ?? ""),
+    );
   }
 
   /** Facts with nothing but little words between; of two that say different things of one trait only alternatives stay together. */
@@ -190,7 +200,9 @@ class Sentence {
       const last = group?.at(-1);
       const between = last ? this.#words.slice(last.end, fact.at) : [];
       const isJoined = between.every((word) => AND.has(word));
-      const isNear = between.every((word) => AND.has(word) || LITTLE.has(word) || WITH.has(word) || DENYING.has(word));
+      const isNear =
+        !between.some((word) => APART.has(word)) &&
+        between.every((word) => AND.has(word) || LITTLE.has(word) || WITH.has(word) || DENYING.has(word));
       const isOther = group?.some((it) => traitSaid(it) === traitSaid(fact) && valueSaid(it) !== valueSaid(fact));
       if (group && isNear && (isJoined || !isOther)) group.push(fact);
       else groups.push([fact]);

@@ -100,7 +100,7 @@ describe("a question against the car that was picked", () => {
   });
 
   test("and otherwise it is unclear, and nothing of either is taken for known", () => {
-    expect(cars("FR-1L on a 59", PICKED)).toEqual({ car: {}, sure: {}, donor: undefined, unclear: true });
+    expect(cars("FR-1L on a 59", PICKED)).toEqual({ car: {}, sure: {}, donor: undefined, unclear: true, lost: false });
   });
 
   test("any other question is about another car, of which the picked one says nothing", () => {

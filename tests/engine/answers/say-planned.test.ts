@@ -15,7 +15,7 @@ const BADGER_59 = { facts: { line: "B", my: "1959" } };
 const HERON_59 = { facts: { line: "H", my: "1959" } };
 
 function one(asked: Planned, sure: CarInput = asked.car): Given {
-  const [given] = askPlanned(knowledge, { planned: [asked], sure });
+  const [given] = askPlanned(knowledge, { planned: [asked], sure, lost: false });
   if (!given) throw new Error("it was not answered");
   return given;
 }
@@ -60,10 +60,10 @@ test("what cannot be asked of this car is left out, and the rest is answered in 
     { question: "may-fit", part: "FR-2L", car: BADGER_59 },
     { question: "applies", record: "FR60-01", car: { facts: { wings: "two" } } },
   ];
-  expect(askPlanned(knowledge, { planned, sure: BADGER_59 }).map(({ asked }) => "part" in asked && asked.part)).toEqual(
-    ["FR-2R", "FR-2L"],
-  );
-  expect(askPlanned(knowledge, { planned: [], sure: {} })).toEqual([]);
+  expect(
+    askPlanned(knowledge, { planned, sure: BADGER_59, lost: false }).map(({ asked }) => "part" in asked && asked.part),
+  ).toEqual(["FR-2R", "FR-2L"]);
+  expect(askPlanned(knowledge, { planned: [], sure: {}, lost: false })).toEqual([]);
 });
 
 describe("what permits something is asked again of what is certain of the car", () => {

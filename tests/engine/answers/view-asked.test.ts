@@ -30,7 +30,7 @@ interface Case {
 function view(question: string, { planned = [], found = {}, unclear = false }: Case = {}) {
   const answer = viewAsked(vocabulary, {
     reading: readQuestion(vocabulary, question, numbers),
-    answers: askPlanned(knowledge, { planned, sure: CAR }),
+    answers: askPlanned(knowledge, { planned, sure: CAR, lost: false }),
     unclear,
     found: () => ({ records: [], facets: NO_FACETS, onRecord: true, unknown: [], ...found }),
   });
@@ -117,7 +117,8 @@ describe("the records", () => {
   });
 
   test("an answer rests on those of its argument; a list of changes or of ways is no argument", () => {
-    const rest = (...planned: Planned[]): string[] => carriers(askPlanned(knowledge, { planned, sure: CAR }));
+    const rest = (...planned: Planned[]): string[] =>
+      carriers(askPlanned(knowledge, { planned, sure: CAR, lost: false }));
     expect(rest(MAY_FIT)).toEqual(["FR60-01"]);
     expect(rest({ question: "setting", setting: "oil pressure", car: CAR }, MAY_FIT)).toEqual(["HY59-01", "FR60-01"]);
     expect(rest({ question: "retrofits", component: "step", car: CAR })).toEqual([]);
@@ -129,7 +130,7 @@ describe("the records", () => {
     let told: readonly string[] | undefined;
     viewAsked(vocabulary, {
       reading: readQuestion(vocabulary, "step", numbers),
-      answers: askPlanned(knowledge, { planned: [MAY_FIT], sure: CAR }),
+      answers: askPlanned(knowledge, { planned: [MAY_FIT], sure: CAR, lost: false }),
       unclear: false,
       found: (carriedBy) => {
         told = carriedBy;

@@ -30,6 +30,7 @@ export const ONE_CAR: [question: string, car: string[]][] = [
   ["Badger with winch without pto", ["B", "WN", "not PT"]],
   ["Badger without pto with winch", ["B", "not PT", "WN"]],
   ["Badger without pto or winch", ["B", "not PT", "not WN"]],
+  ["Badger without winch, pto", ["B", "not WN", "not PT"]], // a list goes on
   ["Badger with pto and winch", ["B", "PT", "WN"]],
   ["pump for a Heron, not a 59", ["H", "not 59"]],
   ["shaftless Badger", ["not PT", "B"]],
@@ -46,6 +47,9 @@ export const TWO_CARS: [question: string, car: string[], donor: string[]][] = [
   ["57 pump on a 61", ["61"], ["57"]],
   ["does a 61 take a 57 pump", ["61"], ["57"]],
   ["57 front pump for a 61", ["61"], ["57"]],
+  ["pump off a 57 on a Heron 61", ["H", "61"], ["57"]], // "on" begins the other
+  ["does the pump of a 57 fit a 61", ["61"], ["57"]], // what the part is of
+  ["pump of the 57 Badger in my 61", ["61"], ["57", "B"]],
   ["57 or 58 pump on a 61", ["61"], ["57", "58"]], // alternatives
   ["pump with pto off a Badger without pto", ["PT"], ["B", "not PT"]], // one with, one without the same
   ["57 pto Badger pump on a non pto 57 Badger", ["not PT", "57", "B"], ["57", "PT", "B"]],
@@ -56,6 +60,8 @@ export const TWO_CARS: [question: string, car: string[], donor: string[]][] = [
 export const UNCLEAR: [question: string, either: string[]][] = [
   ["57 Badger, and what of the 61 Heron", ["57", "B", "61", "H"]],
   ["my 61 with grease and a 57 spring", ["61", "57"]],
+  ["57 for 61 pump", ["57", "61"]], // the one in place of the other, or for it
+  ["on my 57, pump of a 59, off a 61", ["57", "59", "61"]],
   ["57 pump off a 61", ["57", "61"]], // both are where a part comes from
   ["pump on a 57 on a 59 on a 61", ["57", "59", "61"]],
 ];
@@ -75,6 +81,11 @@ export const IN_DOUBT: [question: string, left: string[], why: string][] = [
   ["pump of 57 Badger until grease", ["B"], "a range that no year was read with"],
   ["Badger registered 1959", ["B"], "a date is no model year"],
   ["Badger sold in July 1959", ["B"], "a date is no model year"],
+  ["Badger pump by 59", ["B"], "the end of a range without its beginning"],
+  ["Badger pump to 59", ["B"], "the end of a range without its beginning"],
+  ["Badger pump, axle no A214900", ["B"], "it is short for number, or denies it"],
+  ["Badger pump from A214900", ["B"], "a number that ends a range tells no single tractor"],
+  ["Badger without winch, pump and pto", ["B", "not WN"], "it may be denied, too"],
   ["does the 57 need a pto", ["57"], "it is asked whether it is needed"],
   ["badgre pump grease", [], "a misspelt line by itself"],
   ["Badger without pto or diesel", ["B", "not PT"], "a common word by itself"],

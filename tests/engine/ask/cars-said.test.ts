@@ -53,9 +53,31 @@ const MURKY: [question: string, murky: boolean][] = [
   ["57 Badger pump, spring broken", true],
   ["the 57 used to have a pto", true],
   ["HT-101 for left and right", true],
+  ["pump of a 57, at 59 psi", false], // a figure was read
+  ["57 broken pump", false], // what stands before a thing describes it
+  ["57 broken, pump", true], // but not before a comma
 ];
 test.each(MURKY)("'%s' is murky: %s", (question, murky) => {
   expect(said(question).murky).toBe(murky);
+});
+
+// question, what was known of the tractor before need not hold, why
+const LOST: [question: string, lost: boolean, why: string][] = [
+  ["", false, "nothing is said"],
+  ["57 Badger pump", false, "all is said of it"],
+  ["Badger without pto", false, "a fact is denied"],
+  ["57 pump does not fit", false, "a way to ask is denied"],
+  ["pump without grease", true, "what is denied is no fact"],
+  ["not the pump", true, "what is denied is no fact"],
+  ["winch removed", true, "something is denied that stands before"],
+  ["pump on a plough", true, "a tractor that the records do not know"],
+  ["will the pump fit another plough", true, "another one"],
+  ["pump on a Badger", false, "a tractor that they know"],
+  ["57 pump on a 61", false, "two that they know"],
+  ["pump and a plough", false, "nothing is put on it"],
+];
+test.each(LOST)("'%s' leaves in doubt which tractor it is: %s, for %s", (question, lost) => {
+  expect(said(question).lost).toBe(lost);
 });
 
 describe("not read rightly yet", () => {
@@ -67,6 +89,9 @@ describe("not read rightly yet", () => {
 test("what stands before the part, or after off, is said of where it comes from", () => {
   expect(said("57 pump").ofPart).toBe(true);
   expect(said("pump off a 57").ofPart).toBe(true);
+  expect(said("pump of the 57").ofPart).toBe(true);
+  expect(said("57, pump").ofPart).toBe(false); // a comma parts them
+  expect(said("for 57 pump").ofPart).toBe(false);
   expect(said("pump for a 57").ofPart).toBe(false);
   expect(said("57 Badger").ofPart).toBe(false);
 });

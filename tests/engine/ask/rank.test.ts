@@ -236,6 +236,12 @@ const BEFORE: [why: string, question: string, cards: Card[], texts?: Record<stri
     [card("both", { systems: ["hydraulics", "brakes"] }), card("one")],
   ],
   [
+    "two things of the question, before one that counts for more than either",
+    "hydraulics grease",
+    [card("both"), card("one", { systems: ["brakes"], keys: ["grease"] })],
+    { both: "some grease" },
+  ],
+  [
     "a part by its number, though no number is read so, as if it were called by it",
     "9-77 spring",
     [card("part", { parts: ["9 77"] }), card("near", { near: ["977"] }), card("text")],

@@ -90,6 +90,11 @@ describe("a question is read", () => {
     ]);
   });
 
+  test("keeps the places of words before which a comma or the like stands", () => {
+    expect(read("pump of the 57, Badger (with winch)").heads).toEqual([5, 6]);
+    expect(read("pump of the 57 Badger").heads).toEqual([]);
+  });
+
   // question, what its chips show, of words that were exchanged
   const TYPED: [question: string, said: string[]][] = [
     ["shaftless", ["shaftless"]], // only its later words are a name

@@ -34,6 +34,7 @@ const READ: [question: string, words: string][] = [
   ["HY59-Ol", "HY59-Ol"], // a number
   ["60+", "60 onwards"],
   ["60+ pump", "60 onwards hydraulic pump"],
+  ["1+2", "1 2"],
   ["57 - 59", "57-59"], // a run of years, typed with blanks
   ["1957 – '59", "1957-'59"],
   ["3 - 5 pump - clutch", "3 5 hydraulic pump clutch"], // no years
@@ -59,10 +60,10 @@ test.each(READ)("'%s' is read as '%s'", (question, read) => {
 describe("a word that was exchanged", () => {
   test("keeps what was typed", () => {
     expect(tokens("the Clucth").tokens).toEqual([
-      { word: "the", typed: "the", run: 0 },
-      { word: "clutch", typed: "Clucth", run: 1, readAs: "clutch" },
+      { word: "the", typed: "the", run: 0, head: false },
+      { word: "clutch", typed: "Clucth", run: 1, head: false, readAs: "clutch" },
     ]);
-    expect(tokens("Breaks").tokens).toEqual([{ word: "brakes", typed: "Breaks", run: 0 }]);
+    expect(tokens("Breaks").tokens).toEqual([{ word: "brakes", typed: "Breaks", run: 0, head: false }]);
   });
 
   // question, what was typed for each word that is read, and where that stands in the question
@@ -86,6 +87,25 @@ describe("a word that was exchanged", () => {
     ]);
     expect(tokens("clutch").corrected).toEqual([]);
   });
+});
+
+// question, words before which a comma or the like stands
+const HEADS: [question: string, heads: string[]][] = [
+  ["clutch gears", []],
+  ["clutch, gears", ["gears"]],
+  ["clutch; gears: glass! winch? dynamo. brake", ["gears", "glass", "winch", "dynamo", "brake"]],
+  ["clutch (gears) glass", ["gears", "glass"]],
+  ["clutch, of a", ["of"]],
+  ["clutch,gears", []], // no blank: it may be a number
+  ["1,000 mm, 0.5 mm", ["0.5"]],
+  [", clutch", []], // nothing stands before
+  ["clutch, ", []],
+  ["clutch, shaftless", ["without"]], // the first word of a saying
+  ["clutch, pump", ["hydraulic"]],
+  ["clutch -5", []],
+];
+test.each(HEADS)("'%s': a comma or the like stands before %j", (question, heads) => {
+  expect(tokens(question).tokens.flatMap(({ word, head }) => (head ? [word] : []))).toEqual(heads);
 });
 
 test("the longest run of words that is known ends with them", () => {
