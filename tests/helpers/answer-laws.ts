@@ -63,7 +63,7 @@ const CARRIED: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Questions about a car whose answers do not say which facts carry them. */
-const WITHOUT_FACTS = ["tell-apart", "sum"];
+const WITHOUT_FACTS = ["ask", "tell-apart", "sum"];
 
 const NOT_BUILT = ["no such car", "no such car in that year", "not built"];
 

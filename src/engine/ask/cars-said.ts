@@ -17,6 +17,7 @@
  */
 import { AND, CALENDAR, DENYING, DENYING_BEFORE, HARMLESS, LITTLE, RANGE, WITH } from "./little-words.ts";
 import type { Chip, Reading } from "./read-question.ts";
+import { fold } from "./split.ts";
 
 export interface Said {
   readonly kind: "line" | "year" | "trait";
@@ -102,6 +103,9 @@ function contradicting(groups: readonly Group[]): Group[] {
 
 const HAND: ReadonlySet<string> = new Set(["on", "in", "into", "onto", "to", "for", "fit", "my", "our", "his", "her"]);
 /** Between two facts these begin another car, or may. */
+const ALL: ReadonlySet<string> = new Set(
+  ["anything", "all", "any", "every", "everything", "nothing", "none"].map(fold),
+);
 const APART: ReadonlySet<string> = new Set(["on", "in", "into", "onto", "for", "off", "from"]);
 const OPPOSITE_SIDES: readonly (readonly [string, string])[] = [
   ["left", "right"],
@@ -252,7 +256,9 @@ class Sentence {
         return (joined || isList) && this.#denied.get(there) === true;
       }
       if (there !== undefined) return false;
-      if (DENYING.has(word)) {
+      // "Anything but a 75" denies; "no A/C but a tow package" begins anew.
+      const isBut = word === "but" && ALL.has(this.#words[i - 1] ?? "");
+      if (DENYING.has(word) || isBut) {
         this.#usedDenials.add(i);
         return true;
       }
@@ -287,9 +293,13 @@ class Sentence {
   }
 
   /** "Before F24501": a number that ends a range tells no single car. */
-  #isOpenNumber({ kind, ids, at }: Chip): boolean {
+  #isOpenNumber({ kind, said, at }: Chip): boolean {
+    const digits = /\d{3,}$/.exec(said)?.[0];
+    if (kind !== "trait" || digits === undefined) return false;
     const before = this.#words[at - 1] ?? "";
-    const isNumber = kind === "trait" && /=[A-Z]?\d{4,}$/.test(ids[0] ?? "");
+    // A plant and its number are two facts of one word.
+    const ids = this.#chips.flatMap((chip) => (chip.at === at ? chip.ids : []));
+    const isNumber = ids.some((id) => id.endsWith(`=${Number(digits)}`) || /=[A-Z]+\d+$/.test(id));
     // "No L312345" is a number, and no denial.
     return isNumber && (DENYING.has(before) || RANGE.has(before) || ["to", "from", "than"].includes(before));
   }

@@ -8,24 +8,8 @@ export const WITH: ReadonlySet<string> = folded("with", "w", "having", "has", "h
 
 /** What follows, or something of it, is denied. */
 export const DENYING: ReadonlySet<string> = folded(
+  ...["without", "w/o", "no", "non", "not", "never", "minus", "sans", "neither", "nor", "none", "except", "excluding"],
   ...[
-    "without",
-    "w/o",
-    "no",
-    "non",
-    "not",
-    "never",
-    "less",
-    "minus",
-    "sans",
-    "neither",
-    "nor",
-    "none",
-    "except",
-    "excluding",
-  ],
-  ...[
-    "but",
     "other",
     "another",
     "different",
@@ -61,6 +45,7 @@ export const DENYING: ReadonlySet<string> = folded(
 
 /** What stands before is denied, or something of it: "hitch removed". */
 export const DENYING_BEFORE: ReadonlySet<string> = folded(
+  "less",
   "removed",
   "deleted",
   "delete",

@@ -58,7 +58,7 @@ export function tokensOf(
 /** "72+" is 72 and later, "1,000" a thousand, "0,003" a decimal; a sign before a number is a word, so that it is not lost. */
 function plainFigures(question: string): string {
   return question
-    .replaceAll(/(\d)\+(?=\s|$)/g, "$1 onwards")
+    .replaceAll(/(\d)\+(?!\s*\d)/g, "$1 onwards ")
     .replaceAll(/(?<!\d)(\d{2}|\d{4})\s+[-–]\s+(?='?(?:\d{2}|\d{4})(?!\d))/g, "$1-")
     .replaceAll(/(?<![\d.,])0,(\d)/g, "0.$1")
     .replaceAll(/(?<![\d,])\d{1,3}(?:,\d{3}){2,}(?![\d,])|(?<![\d,])\d{1,2},\d{3}(?![\d,])/g, (number) =>

@@ -5,6 +5,7 @@
 
 // question, said of the tractor at hand, said of the one that a part comes from
 export const ONE_CAR: [question: string, car: string[]][] = [
+  ["Badger without pto but with winch", ["B", "not PT", "WN"]],
   ["", []],
   ["pump", []],
   ["57 Badger pump", ["57", "B"]],
@@ -100,7 +101,6 @@ export const NO_DOUBT: [question: string, car: string[]][] = [
 
 // question, what it says of the tractor, and what is wrong with that so far
 export const NOT_YET: [question: string, car: string[], wrong: string][] = [
-  ["Badger without pto but with winch", ["B", "not PT", "WN"], "'but' turns round what is there"],
   ["pto less Badger", ["not PT", "B"], "what is less stands before, not after"],
   ["Badger, chassis no K0412", ["B", "K", "412"], "'no' is short for number, and denies the plant"],
 ];
