@@ -23,6 +23,8 @@ export interface Answered {
   readonly unclear: boolean;
   /** Where the answer depends on the model line: the lines that it may be, and what the answer would be. */
   readonly lines: readonly { readonly name: string; readonly means: string }[];
+  /** Words that were not understood, so that nothing is permitted on the strength of what was said of the car. */
+  readonly unread: readonly string[];
   /** The car that was picked beside the question, step by step. */
   readonly car: readonly { readonly step: Step; readonly label: string }[];
 }
@@ -40,20 +42,21 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const data = await loading;
   const { space, lines } = data.lines;
   const { reading } = heard;
-  const picked: CarInput = carOf(asked.car);
   const said = carsSaid(reading);
   const hasLine = said.car.some(({ kind }) => kind === "line");
   // The line of the car that a part comes from goes for both, where only one is named.
   const own = factsOf(space, [...said.car, ...said.donor.filter(({ kind }) => kind === "line" && !hasLine)]);
   const read = (car: CarInput) => readSteps(data.lines, { steps: stepsOf(car), known: undefined });
-  const ofPicked = read(picked);
+  // A step of a mistyped address says nothing.
+  const ofPicked = read(carOf(asked.car));
+  const picked: CarInput = carOf(ofPicked.steps);
   const both = read({ ...picked, facts: { ...picked.facts, ...own } });
   // What the question says may be of another car than the picked one; the plan sees to that.
   const possible =
     both.conflict.length === 0 ? both.lines : [...new Set([...ofPicked.lines, ...read({ facts: own }).lines])];
   const car = asked.car.map((step) => ({ step, label: stepWords(space, step, ofPicked.facts) }));
   const found = heard.find();
-  const none: Answered = { answers: [], unclear: false, lines: [], car };
+  const none: Answered = { answers: [], unclear: false, lines: [], unread: [], car };
   if (possible.length === 0) return none;
   const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
   if (named.length > FEW) return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
@@ -68,17 +71,11 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const byLine = await answersOf(named, reading);
   const permits = byLine.some(({ answers }) => answers.some(({ verdict }) => PERMITS.has(verdict)));
   if (!said.murky || !permits) return { ...none, ...summedUp(byLine) };
-  // Not every word was understood: the line may not be what is meant either, so a permission has to hold without it.
+  // The line may not be what is meant either, so a permission has to hold without it.
   const open = { ...reading, chips: reading.chips.filter(({ kind }) => !["line", "year", "trait"].includes(kind)) };
-  return {
-    ...none,
-    ...summedUp(
-      await answersOf(
-        ofPicked.lines.flatMap((id) => lines.find((line) => line.id === id) ?? []),
-        open,
-      ),
-    ),
-  };
+  const all = ofPicked.lines.flatMap((id) => lines.find((line) => line.id === id) ?? []);
+  const summed = summedUp(await answersOf(all, open));
+  return summed.answers ? { ...none, ...summed } : { ...none, unread: said.unread.length > 0 ? said.unread : ["…"] };
 }
 
 interface LineAnswer {

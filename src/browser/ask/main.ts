@@ -18,6 +18,8 @@ import { type Heard, World } from "./world.ts";
 const PAGE = 20;
 /** After so many milliseconds without a key the address holds what is typed so far. */
 const PAUSE = 300;
+/** So long a question may find nothing before that is said, while somebody types. */
+const UNFINISHED = 600;
 
 const form = byId<HTMLFormElement>("ask-form");
 const input = byId<HTMLInputElement>("ask");
@@ -25,6 +27,7 @@ const status = byId("status");
 const place = byId("asked");
 const lists = byId("lists");
 
+const title = document.title;
 const root = new URL("../", location.href);
 const href = (address: string): string => new URL(address.replace(/^\//, ""), root).href;
 let opened: Promise<World> | undefined;
@@ -48,7 +51,7 @@ interface Now {
   readonly most: number;
 }
 
-async function ask(asked: Asked): Promise<void> {
+async function ask(asked: Asked, typing = false): Promise<void> {
   const mine = ++turn;
   const isNewest = (): boolean => mine === turn;
   lists.hidden = asked.question !== "";
@@ -59,9 +62,11 @@ async function ask(asked: Asked): Promise<void> {
     return;
   }
   place.setAttribute("aria-busy", "true");
-  if (place.childElementCount === 0) status.textContent = "Searching …";
+  if (place.childElementCount === 0) {
+    status.classList.remove("hidden");
+    status.textContent = "Searching …";
+  }
   const world = await open();
-  status.classList.add("hidden");
   let heard = await world.hear(asked);
   if (!isNewest()) return; // A newer question has overtaken this one.
   let now: Now = { asked, world, heard, answered: undefined, excerpts: new Map(), most: PAGE };
@@ -70,6 +75,9 @@ async function ask(asked: Asked): Promise<void> {
     now = { ...now, ...change };
     show(now, () => draw({ most: now.most + PAGE }));
   };
+  // While a word is half typed, that nothing is found says nothing: what stands there stays for a moment.
+  if (typing && !heard.find().onRecord) await new Promise((resolve) => setTimeout(resolve, UNFINISHED));
+  if (!isNewest()) return;
   draw({});
   heard = await world.hearText(heard, asked);
   draw({ heard });
@@ -77,6 +85,10 @@ async function ask(asked: Asked): Promise<void> {
   const { answerHeard } = await import("./answers.ts");
   const answered = await answerHeard(root, world, heard, asked);
   draw({ answered });
+  if (isNewest() && typeof history.state?.y === "number") {
+    scrollTo(0, history.state.y);
+    history.replaceState(null, "");
+  }
   if (isNewest()) draw({ excerpts: await excerptsOf(now) });
   if (isNewest()) place.setAttribute("aria-busy", "false");
 }
@@ -98,6 +110,7 @@ function show(now: Now, more: () => void): void {
       ${carView(asked, answered)}
       ${answer.answers.length > 0 && answered ? answersView({ href, say: (step) => say(asked, step) }, answered.answers) : nothing}
       ${answered && answered.lines.length > 1 ? linesView(asked, answered.lines) : nothing}
+      ${answered && answered.unread.length > 0 ? unreadView(asked, answered.unread) : nothing}
       ${answered?.unclear ? html`<p class="box look"><b>${answer.ask?.what}</b> Ask of one car, or say “off a …” and “on my …”.</p>` : nothing}
       ${answer.verdict === "nothing on record" ? html`<p class="box nothing"><b>${answer.words}</b></p>` : nothing}
       ${heard.withoutText ? html`<p class="note">The text search could not be loaded: only what the records are called was looked at.</p>` : nothing}
@@ -109,10 +122,17 @@ function show(now: Now, more: () => void): void {
       </div>`,
     place,
   );
+  if (toAnswer && answered) {
+    toAnswer = false;
+    document.getElementById("answer")?.focus({ preventScroll: true });
+  }
   // The button or box that was just used was drawn anew: the keyboard stays on it.
   if (held !== undefined && document.activeElement === document.body)
     place.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
+  // What an answer or a box says in large letters is not said twice to those who see it.
+  status.classList.toggle("hidden", answer.verdict !== "records" || answer.answers.length > 0);
   if (status.textContent !== answer.words) status.textContent = answer.words;
+  document.title = `${asked.question} · ${title}`;
 }
 
 /** Pages of what the question names: often that is all one wants. */
@@ -140,6 +160,19 @@ function carView(asked: Asked, answered: Answered | undefined): TemplateResult |
   )}</ul></details>`;
 }
 
+/** Nothing is permitted on the strength of a sentence that was only half understood; the reader can leave the rest out. */
+function unreadView(asked: Asked, unread: readonly string[]): TemplateResult {
+  const words = unread.filter((word) => word !== "…");
+  const plain = asked.question
+    .split(/\s+/)
+    .filter((word) => !words.includes(word.toLowerCase().replaceAll(/[^\p{L}\p{N}'-]/gu, "")))
+    .join(" ");
+  if (words.length === 0 || plain === asked.question)
+    return html`<p class="box look"><b>Not all that was said of the car is certain</b>, so no permission rests on it. Say it plainly: line, model year, equipment.</p>`;
+  return html`<div class="box look"><p><b>Not understood: ${words.join(", ")}.</b> So no permission rests on what was said of the car.</p>
+    <p class="choices"><button type="button" class="choice" @click=${() => go({ ...asked, question: plain })}>Ask without ${words.length === 1 ? "it" : "them"} <small>${plain}</small></button></p></div>`;
+}
+
 /** An answer is for a car, and its line is the least that has to be known. */
 function linesView(asked: Asked, lines: Answered["lines"]): TemplateResult {
   return html`<div class="box look"><p><b>Which model line is it?</b> The answer depends on it.</p>
@@ -164,13 +197,17 @@ async function excerptsOf({ heard, world }: Now): Promise<Map<string, string>> {
   return new Map(found.flat());
 }
 
+let toAnswer = false;
+
+/** The button that was pressed goes; the keyboard goes on at the answer. */
 function say(asked: Asked, step: Step): void {
+  toAnswer = true;
   go({ ...asked, car: withStep(asked.car, step) });
 }
 
 /** Asks, or says why not. */
-function answer(asked: Asked): void {
-  ask(asked).catch((error: unknown) => {
+function answer(asked: Asked, typing = false): void {
+  ask(asked, typing).catch((error: unknown) => {
     status.classList.remove("hidden");
     status.textContent = `The search could not be opened: ${error instanceof Error ? error.message : String(error)}. The lists below lead everywhere.`;
     render(nothing, place);
@@ -180,7 +217,9 @@ function answer(asked: Asked): void {
 }
 
 function go(asked: Asked): void {
-  history.pushState(null, "", `${location.pathname}${writeAddress(asked)}`);
+  const address = `${location.pathname}${writeAddress(asked)}`;
+  // The same question sent again is no further step.
+  if (address !== `${location.pathname}${location.search}`) history.pushState(null, "", address);
   input.value = asked.question;
   answer(asked);
 }
@@ -189,7 +228,7 @@ let pause: ReturnType<typeof setTimeout> | undefined;
 input.addEventListener("input", () => {
   clearTimeout(pause);
   const asked = anew(readAddress(location.search), input.value.trim());
-  answer(asked);
+  answer(asked, true);
   // What is half typed is no step to go back to.
   pause = setTimeout(() => history.replaceState(null, "", `${location.pathname}${writeAddress(asked)}`), PAUSE);
 });
@@ -200,6 +239,8 @@ form.addEventListener("submit", (event) => {
 });
 input.addEventListener("focus", () => void open().catch(() => {}), { once: true });
 addEventListener("popstate", start);
+// Whoever comes back from a record finds the list where it was.
+addEventListener("pagehide", () => history.replaceState({ y: scrollY }, ""));
 
 function start(): void {
   const asked = readAddress(location.search);

@@ -13,8 +13,10 @@
  * What none of these is has no answer of its own; the records stand alone.
  */
 import type { Asked } from "../ask/asked.ts";
+import { HARMLESS } from "../ask/little-words.ts";
 import { partsSaid } from "../ask/parts-said.ts";
 import type { Reading } from "../ask/read-question.ts";
+import { fold } from "../ask/split.ts";
 import type { Vocabulary } from "../ask/vocabulary-shape.ts";
 import { belongsAt } from "../interchange/belongs.ts";
 import { NONE } from "../scope/diagram.ts";
@@ -37,7 +39,7 @@ export type Planned =
       readonly leftOut?: readonly string[];
     }
   | { readonly question: "current"; readonly part?: string; readonly place?: string; readonly car: CarInput }
-  | { readonly question: "retrofits"; readonly component: string; readonly car: CarInput }
+  | { readonly question: "retrofits"; readonly component?: string; readonly car: CarInput }
   | {
       readonly question: "schedule";
       readonly car: CarInput;
@@ -88,10 +90,11 @@ export function planAnswers(
     unclear,
   } = carsAsked(knowledge, reading, picked, isOfFitting || asked.size === 0);
   // What no record covers has no answer, and a part whose place on the car is taken by one unknown neither.
-  if (reading.beyond.length > 0 || saysFitted(reading, catalog, parts)) return NOTHING;
+  if (reading.beyond.length > 0 || reading.noNumbers.length > 0 || saysFitted(reading, catalog, parts)) return NOTHING;
   const onCar = said.onCar.filter(isHere).filter((part) => !goesAlong(knowledge, parts, part));
   const car = onCar.length > 0 ? { ...plain, fitted: [...(plain.fitted ?? []), ...onCar] } : plain;
-  const isCarSaid = reading.chips.some(({ kind }) => ["line", "year", "trait"].includes(kind));
+  const isPicked = picked.plate !== undefined || Object.keys(picked.facts ?? {}).length > 0;
+  const isCarSaid = isPicked || reading.chips.some(({ kind }) => ["line", "year", "trait"].includes(kind));
   const all = { knowledge, reading, car };
   const plan = (planned: readonly Planned[]): Plan => ({ planned, unclear: false, sure, lost });
 
@@ -114,10 +117,8 @@ export function planAnswers(
   const [component] = components;
   const isOfTwo = asked.has("fits") || asked.has("retrofit") || asked.size === 0;
   if (unclear && isOfTwo && component !== undefined) return { planned: [], unclear: true, sure, lost };
-  if (donor && isOfTwo && component !== undefined) {
-    const from = partsBuilt(all, component, donor);
-    if (from.length > 0) return plan(from);
-  }
+  // Of a part that comes from another car nothing else is asked than whether it may go on.
+  if (donor && isOfTwo && component !== undefined) return plan(partsBuilt(all, component, donor));
   const dues = findAskedDues(catalog, vocabulary, reading, records);
   // "Oil change" is a due, and no question of what changed.
   const isOfDue = !hasYears(reading, asked) || dues.some(({ whole }) => whole);
@@ -134,7 +135,7 @@ export function planAnswers(
     }
     if (asked.has("tell-apart") && asked.has("fits")) return plan([{ question: "retrofits", component, car }]);
     // "Which one" of a known car asks what belongs there, and how to tell it from what does not.
-    if (asked.has("tell-apart") && !isOfFigure)
+    if (asked.has("tell-apart") && !isOfFigure && !hasYears(reading, asked))
       return plan([{ question: "tell-apart", component, car }, ...(isCarSaid ? currentAt(all, component) : [])]);
   }
   const [record] = idsOf("record");
@@ -142,10 +143,17 @@ export function planAnswers(
     return plan([{ question: "applies", record, car }]);
   if (isOfFigure) return plan(settings.map((matter) => settingOrReading(reading, matter, settings.length === 1, car)));
   if (hasYears(reading, asked) && record === undefined) return plan(changes(all));
+  const isOfWholeCar = component === undefined && parts.length === 0 && (asked.has("fits") || asked.has("retrofit"));
+  if (isOfWholeCar && isCarSaid && !unclear && !donor) return plan([{ question: "retrofits", car }]);
   if (component === undefined || asked.has("changed")) return NOTHING;
   if (asked.has("fits")) return plan([{ question: "retrofits", component, car }]);
-  const isOnlyCar = reading.rest === "" && reading.asked.length === 0 && isCarSaid && idsOf("component").length > 0;
-  if (isOnlyCar) return plan(currentAt(all, component));
+  const isRestHarmless = reading.rest.split(" ").every((word) => word === "" || HARMLESS.has(fold(word)));
+  const isOnlyCar = isRestHarmless && reading.asked.length === 0 && isCarSaid && idsOf("component").length > 0;
+  if (isOnlyCar) {
+    const current = currentAt(all, component);
+    // Where the car was built with nothing, what may go there is asked.
+    return plan(current.length > 0 ? current : [{ question: "retrofits", component, car }]);
+  }
   const isNamed = idsOf("component").includes(component);
   return isNamed && reading.asked.length === 0 && saysMark(catalog, vocabulary, component, reading)
     ? plan([{ question: "tell-apart", component, car }])
@@ -201,9 +209,12 @@ function fits({ knowledge: { catalog }, reading, car }: All, parts: readonly str
   return planned.slice(0, MOST);
 }
 
-/** What changed is asked of years. */
+/** What changed is asked of years; so is a difference between two years, where no part or component is named. */
 function hasYears({ chips }: Reading, asked: ReadonlySet<Asked>): boolean {
-  return asked.has("changed") && chips.some(({ kind }) => kind === "year");
+  const years = chips.flatMap(({ kind, ids }) => (kind === "year" ? ids : []));
+  const isOfThing = chips.some(({ kind }) => kind === "component" || kind === "part");
+  const isDifference = asked.has("tell-apart") && !isOfThing && new Set(years).size > 1;
+  return (asked.has("changed") || isDifference) && years.length > 0;
 }
 
 /** The current number of what the car was built with, in each place of a component that the question speaks of. */
@@ -212,6 +223,10 @@ function currentAt({ knowledge, reading, car }: All, component: string): Planned
   const places = placesSaid(all, reading).filter((place) => isOnCar(knowledge, place, car));
   return places.length <= MOST ? places.map((place) => ({ question: "current", place, car })) : [];
 }
+
+const GENERAL: ReadonlySet<string> = new Set(
+  ["newer", "later", "older", "better", "improved", "parts", "thing", "stuff"].map(fold),
+);
 
 /** The components named; where none is, that of the best record, if the question has words of its own for it. */
 function componentsMeant({ catalog }: CarKnowledge, { chips, rest }: Reading, records: readonly string[]): string[] {
@@ -225,7 +240,9 @@ function componentsMeant({ catalog }: CarKnowledge, { chips, rest }: Reading, re
     const best = catalog.records.get(records[0] ?? "")?.components.map(({ id }) => id) ?? [];
     return known.toSorted((a, b) => Number(best.includes(b)) - Number(best.includes(a)));
   }
-  const [main] = rest === "" ? [] : (catalog.records.get(records[0] ?? "")?.components ?? []);
+  // "What newer parts" names none; what the best record is about is meant only where some words are its own.
+  const isGeneral = rest.split(" ").every((word) => word === "" || GENERAL.has(fold(word)) || HARMLESS.has(fold(word)));
+  const [main] = isGeneral ? [] : (catalog.records.get(records[0] ?? "")?.components ?? []);
   return main ? [main.id] : [];
 }
 

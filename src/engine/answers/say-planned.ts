@@ -1,4 +1,5 @@
 /** One sentence for an answer that a question in words brought up, and the car's own words for what it rests on. */
+import { belongsAt } from "../interchange/belongs.ts";
 import { list } from "../scope/describe.ts";
 import type { Reason } from "./answer.ts";
 import { answerApplies } from "./answer-applies.ts";
@@ -10,10 +11,13 @@ import { answerRetrofits } from "./answer-retrofits.ts";
 import { answerSchedule } from "./answer-schedule.ts";
 import { answerSetting } from "./answer-setting.ts";
 import { answerTellApart } from "./answer-tell-apart.ts";
+import { readCar } from "./car.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
+import { partIndexOf } from "./part-indexes.ts";
 import type { Plan, Planned } from "./plan-answers.ts";
 import { QuestionError } from "./question-error.ts";
 import { reasonFor } from "./say.ts";
+import type { CarInput } from "./shapes/car.ts";
 
 export interface Given {
   readonly asked: Planned;
@@ -125,9 +129,21 @@ function sayFit(knowledge: CarKnowledge, asked: Extract<Planned, { question: "ma
 /** A number that no delivery rule names stands on the record that first names it. */
 function sayCurrent(knowledge: CarKnowledge, asked: Extract<Planned, { question: "current" }>): Omit<Given, "asked"> {
   const given = spoken(answerCurrent(knowledge, asked));
+  if (asked.place !== undefined && given.verdict !== "no such car" && !hasPart(knowledge, asked.place, asked.car))
+    return {
+      ...given,
+      verdict: "look first",
+      says: `Not every such car is on record with one. Where it has one: ${given.says}`,
+    };
   if (given.because.length > 0 || asked.part === undefined) return given;
   const [first] = knowledge.statementsByPart.get(asked.part) ?? [];
   return first ? { ...given, because: [reasonFor(knowledge.catalog, first)] } : given;
+}
+
+/** Every car that this can be was built with a part there. */
+function hasPart(knowledge: CarKnowledge, place: string, car: CarInput): boolean {
+  const { cars } = readCar(knowledge, car);
+  return belongsAt(partIndexOf(knowledge.catalog), place, cars).every(({ belonging }) => belonging.what === "part");
 }
 
 /** Of the schedule only what the question is about, where it names something. */
@@ -183,7 +199,9 @@ function sayChanges(
   const leftAlone = whole.leftAlone.filter(({ record }) => isAbout([record], records.get(record)?.systems ?? []));
   const isNone = whole.verdict === "no such car" || whole.verdict === "no such car in that year";
   const isOpen = changes.some((it) => it.verdict === "look first");
-  const { ask, ...rest } = whole;
+  const { ask: _, ...rest } = whole;
+  // What to look at for these changes, not for some other of the car.
+  const ask = changes.find((it) => it.verdict === "look first" && it.ask !== undefined)?.ask;
   const answer = {
     ...rest,
     verdict: isNone ? whole.verdict : isOpen ? "look first" : changes.length > 0 ? "changed" : "no change on record",
@@ -202,7 +220,9 @@ type Counted = Pick<ReturnType<typeof answerNetChange>, "from" | "to" | "changes
 
 function sayCount({ verdict, from, to, changes, leftAlone }: Counted): string {
   if (verdict === "no such car" || verdict === "no such car in that year") return "No such car was built.";
-  const alone = leftAlone.length > 0 ? ` Left alone on purpose: ${leftAlone.map(({ what }) => what).join(" ")}` : "";
+  const [first, ...further] = leftAlone.map(({ what }) => what);
+  const more = further.length > 0 ? ` (and ${further.length} more)` : "";
+  const alone = first === undefined ? "" : ` Left alone on purpose: ${first}${more}`;
   if (changes.length === 0)
     return `No change is on record between ${from} and ${to}.${alone === "" ? " That is not the same as no change." : alone}`;
   const sure = changes.filter((it) => it.verdict === "changed").map(({ name }) => name);

@@ -1,6 +1,7 @@
 /** What "ask" found, as its answer shows it. */
 
 import { cardAddress } from "../ask/card.ts";
+import { carsSaid } from "../ask/cars-said.ts";
 import type { Found } from "../ask/find-records.ts";
 import type { Ranked } from "../ask/rank.ts";
 import type { Chip, Reading } from "../ask/read-question.ts";
@@ -49,8 +50,10 @@ export function viewAsked(
       asked: reading.asked.map((it) => ({ ...it })),
       rest: reading.rest,
       beyond: [...reading.beyond],
+      noNumbers: reading.noNumbers.map((it) => ({ ...it })),
       figures: [...reading.figures],
       corrected: reading.corrected.map(({ said, readAs }) => ({ said, readAs: [...readAs] })),
+      unread: [...new Set(carsSaid(reading).unread)],
       unknown: [...found.unknown],
     },
     answers: answers.map(({ asked: question, because: carried, answer, ...rest }) => ({
@@ -125,7 +128,7 @@ export function thingsOf(chips: readonly Chip[]): AskAnswer["things"] {
       ids.map((id) => ({
         kind,
         id,
-        label: options?.find((option) => option.id === id)?.label ?? label,
+        label: options?.find((option) => option.id === id)?.label ?? (kind === "year" ? id : label),
         address: address(kind as NodeKind, id),
       })),
     );
@@ -152,6 +155,12 @@ function wordsOf(
     reading.chips.map(({ label }) => label),
     "and",
   );
+  const noNumber = reading.noNumbers
+    .map(
+      ({ said, near }) =>
+        `No part or record is called '${said}'.${near === undefined ? "" : ` The nearest is ${near}.`} `,
+    )
+    .join("");
   if (reading.beyond.length > 0)
     return `The records do not cover ${list(reading.beyond, "or")}. Nothing is on record about such a car, and silence is not permission.`;
   if (verdict === "nothing on record") {
@@ -165,7 +174,7 @@ function wordsOf(
           ? "this"
           : about;
     const near = records.length > 0 ? " What comes nearest is listed below; it is no answer." : "";
-    return `Nothing is on record about ${what}. Silence is not permission, and not "no change".${near}`;
+    return `${noNumber}Nothing is on record about ${what}. Silence is not permission, and not "no change".${near}`;
   }
   const lacking =
     unknown.length > 0
@@ -174,7 +183,7 @@ function wordsOf(
           "or",
         )}.`
       : "";
-  if (verdict === "answered") return answers.map(({ says }) => says).join(" ") + lacking;
+  if (verdict === "answered") return noNumber + answers.map(({ says }) => says).join(" ") + lacking;
   const count = records.filter(isRecord).filter(({ misses }) => misses.length === 0).length;
-  return `${count === 1 ? "One record" : `${count} records`}${about === "" ? "" : ` for ${about}`}.${lacking}`;
+  return `${noNumber}${count === 1 ? "One record" : `${count} records`}${about === "" ? "" : ` for ${about}`}.${lacking}`;
 }

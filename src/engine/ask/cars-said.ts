@@ -35,6 +35,8 @@ export interface CarsSaid {
   readonly ofPart: boolean;
   /** Not every word was understood, so that the facts may not be what is meant. */
   readonly murky: boolean;
+  /** The words that were not understood, folded. */
+  readonly unread: readonly string[];
   /** Something was denied that is no fact of the car, or another car is spoken of: nothing that was known before need hold. */
   readonly lost: boolean;
 }
@@ -52,6 +54,7 @@ export function carsSaid(reading: Reading): CarsSaid {
   const [first, second, ...more] = contradicting(groups);
   const plain = (some: readonly Fact[]): Said[] => some.map(({ kind, ids, denied }) => ({ kind, ids, denied }));
   const murky = sentence.isMurky() || facts.length < chips.length;
+  const unread = sentence.unread();
   const lost = sentence.isLost() || sentence.isOnOther();
   if (!first || !second)
     return {
@@ -61,13 +64,14 @@ export function carsSaid(reading: Reading): CarsSaid {
       ofPart: groups.some((it) => sentence.isOfPart(it)),
       murky,
       lost,
+      unread,
     };
   const ofPart = [first, second].filter((group) => sentence.isOfPart(group));
   const [donor] = ofPart;
   if (more.length > 0 || ofPart.length !== 1 || !donor)
-    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky: true, lost };
+    return { car: plain(facts), donor: [], unclear: true, ofPart: false, murky: true, lost, unread };
   const car = facts.filter((fact) => !donor.includes(fact));
-  return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky, lost };
+  return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky, lost, unread };
 }
 
 function isOfCar({ kind }: Chip): boolean {
@@ -175,6 +179,10 @@ class Sentence {
     const has = (word: string): boolean => this.#words.includes(word);
     const isBothSides = OPPOSITE_SIDES.some(([a, b]) => has(a) && has(b));
     return this.#reading.signs || isBothSides || this.#words.some((_, i) => this.#isUnread(i));
+  }
+
+  unread(): string[] {
+    return this.#words.filter((_, i) => this.#isUnread(i));
   }
 
   /** Nothing was read there, and it is not known to be harmless. What stands right before a thing describes it: "unleaded heads". */

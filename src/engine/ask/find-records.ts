@@ -94,7 +94,7 @@ function isCalledSo(word: string, cards: readonly Card[], vocabulary: Vocabulary
  */
 function isOnRecord([best]: readonly Ranked[], { reading }: Query, unknown: readonly string[]): boolean {
   if (!best) return false;
-  if (unknown.length === 0) return true;
+  if (unknown.length === 0 && reading.noNumbers.length === 0) return true;
   const words = [...new Set(reading.rest.split(" ").filter(Boolean))];
   const named = reading.chips.filter(({ kind }) => kind === "component" || kind === "part" || kind === "record");
   if (named.some(({ label }) => best.why.includes(label))) return true;

@@ -16,10 +16,12 @@
  * Where the words of a yes/no trait name a thing too, the thing is meant, unless "with" or "without" stands before. What the
  * chips say of which car, and what they deny, is read from how they stand in the question (cars-said.ts).
  */
+
+import { nearest } from "../scope/nearest.ts";
 import { ASKED, type Asked } from "./asked.ts";
 import { AND, COMPARING, DENYING, LITTLE, WITH } from "./little-words.ts";
 import { keyOf, type Names, namesOf } from "./names.ts";
-import { findNumber, type Numbered, type Numbers, runsAt } from "./numbers.ts";
+import { findNumber, type Numbered, type Numbers, plainNumber, runsAt } from "./numbers.ts";
 import { serialAt } from "./serials.ts";
 import { fold, split } from "./split.ts";
 import { type Corrected, longestRun, type Token, tokensOf } from "./tokens.ts";
@@ -67,6 +69,8 @@ export interface Reading {
   readonly comparing: boolean;
   /** A sign that is no word stands in the question: 75%, $75, 75*. */
   readonly signs: boolean;
+  /** What looks like a number of a part or record and is none, and the nearest one that is. */
+  readonly noNumbers: readonly { readonly said: string; readonly near?: string }[];
   /** Years that the question names and the records do not cover. */
   readonly beyond: readonly string[];
   /** Words that nobody knows, and what was read for each; several are equally near. */
@@ -89,6 +93,9 @@ for (const [asked, { say }] of Object.entries(ASKED) as [Asked, { say: readonly 
   }
 const LONGEST_ASKED = 5;
 
+/** Letters and figures in two pieces with a hyphen, figures in both. */
+const LIKE_A_NUMBER = /^(?=.{6,})[\p{Letter}\d]*\d[\p{Letter}\d]*-[\p{Letter}\d]*\d[\p{Letter}\d]*$/u;
+
 /** One walk over the words. Each step reads what stands at a word and says how many words that took; none where it is not there. */
 class Walk {
   readonly #tokens: readonly Token[];
@@ -101,6 +108,7 @@ class Walk {
   readonly #figures: string[] = [];
   readonly #beyond: string[] = [];
   #comparing = false;
+  readonly #noNumbers: { said: string; near?: string }[] = [];
   /** Numbers of the words that nothing was read from, dropped ones included. */
   readonly #left = new Set<number>();
 
@@ -122,6 +130,7 @@ class Walk {
       figures: this.#figures,
       comparing: this.#comparing || this.#figures.length > 1,
       beyond: this.#beyond,
+      noNumbers: this.#noNumbers,
       phrases: this.#phrases(),
       words: this.#words.map(fold),
       heads: this.#tokens.flatMap(({ head }, at) => (head ? [at] : [])),
@@ -208,10 +217,21 @@ class Walk {
 
   #word(at: number): number {
     this.#left.add(at);
+    // What is the number of nothing is no word to search for either. Without any numbers to look in nothing is known of it.
+    if (this.#numbers.size > 0 && LIKE_A_NUMBER.test(this.#words[at] as string)) {
+      this.#noNumber(this.#words[at] as string);
+      return 1;
+    }
     const word = fold(this.#words[at] as string);
     const isSteering = WITH.has(word) || DENYING.has(word);
     if (!this.#names.ignore.has(word) && !isSteering) this.#rest.push(this.#words[at] as string);
     return 1;
+  }
+
+  #noNumber(said: string): void {
+    const near = nearest(plainNumber(said), [...this.#numbers.keys()]);
+    const id = near === undefined ? undefined : this.#numbers.get(near)?.[0]?.id;
+    this.#noNumbers.push({ said, ...(id === undefined ? {} : { near: id }) });
   }
 
   #named(at: number, length: number): readonly Name[] {

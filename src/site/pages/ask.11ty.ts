@@ -23,7 +23,7 @@ export function render({ site }: { site: Site }): string {
 <label for="ask">Ask in your own words, by part number or by record</label>
 <div class="row"><input id="ask" name="q" type="search" autocomplete="off" enterkeyhint="search"><button type="submit">Ask</button></div>
 </form>
-<p id="status" class="hidden" role="status"></p>
+<p id="status" role="status"></p>
 <div id="asked" class="island"></div>
 <noscript><p class="box">Searching needs JavaScript. Everything can be read without it:</p></noscript>
 <section id="lists" aria-labelledby="by-system"><h2 id="by-system">By system</h2>

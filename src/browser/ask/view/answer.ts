@@ -14,7 +14,8 @@ export interface Speaker {
 }
 
 /** A shape before a colour. */
-function signOf(verdict: string): string {
+function signOf(verdict: string, says: string): string {
+  if (verdict === "on record") return says.startsWith("Nothing") ? "✕" : says.includes("look first") ? "?" : "✓";
   if (/not be used|does not go on|^no$|too (low|high)|contradiction/.test(verdict)) return "✕";
   if (/^(yes|yes, on conditions|as built|within|in force|current|one part)$/.test(verdict)) return "✓";
   return /look first|by place|still open|choose|cannot/.test(verdict) ? "?" : "–";
@@ -32,11 +33,12 @@ export function answersView(speaker: Speaker, answers: readonly Given[]): Templa
 function answerView(speaker: Speaker, given: Given): TemplateResult {
   const { verdict, says, because } = given;
   const look = (given.answer as { ask?: Look }).ask;
+  const isSaid = look !== undefined && says.includes(look.what);
   const [path, label] = wholeOf(given);
   return html`
     <article class="said">
-      <p class="big"><span class="sign" aria-hidden="true">${signOf(verdict)}</span> ${says}</p>
-      ${look?.outcomes ? lookView(speaker, look) : nothing}
+      <p class="big"><span class="sign" aria-hidden="true">${signOf(verdict, says)}</span> ${says}</p>
+      ${look?.outcomes ? lookView(speaker, look, isSaid) : nothing}
       ${
         because.length > 0
           ? html`<ul class="because">${because
@@ -50,10 +52,10 @@ function answerView(speaker: Speaker, given: Given): TemplateResult {
     </article>`;
 }
 
-function lookView({ say }: Speaker, look: Look): TemplateResult {
+function lookView({ say }: Speaker, look: Look, isSaid: boolean): TemplateResult {
   const kind = look.trait.startsWith(`${FITTED} `) ? "found" : "fact";
   return html`
-    <div class="box look"><p><b>${look.what}</b></p>
+    <div class="box look">${isSaid ? nothing : html`<p><b>${look.what}</b></p>`}
       <p class="choices">${look.outcomes.map(
         ({ values, words, means }) =>
           html`<button type="button" class="choice" @click=${() => say({ kind, trait: look.trait, value: values.join(",") })}>
@@ -76,7 +78,10 @@ function wholeOf({ asked }: Given): [path: string, label: string] {
         ? [to("car", {}), "This car"]
         : [to("fit", { part: asked.part }), `All about ${asked.part} on this car`];
     case "retrofits":
-      return [to("retrofits", { component: asked.component }), "All ways, open and closed"];
+      return [
+        to("retrofits", asked.component === undefined ? {} : { component: asked.component }),
+        "All ways, open and closed",
+      ];
     case "setting":
       return [to("settings", { setting: asked.setting }), "The setting, with its history and procedure"];
     case "reading":

@@ -27,6 +27,10 @@ export const readingShape = z.strictObject({
   corrected: z
     .array(z.strictObject({ said: z.string(), readAs: z.array(z.string()) }))
     .describe("Words that nobody knows, and what was read for each; several are equally near."),
+  noNumbers: z
+    .array(z.strictObject({ said: z.string(), near: z.string().optional() }))
+    .describe("What looks like a number of a part or record and is none, and the nearest one that is."),
+  unread: z.array(z.string()).describe("Words that were not understood; a permission has to hold whatever they mean."),
   unknown: z.array(z.string()).describe("Words that stand in no record at all."),
 });
 
