@@ -68,7 +68,6 @@ export function pageStates(): State[] {
       address: `/ask/?q=${encodeURIComponent(`does ${standIn?.part} fit a ${car?.year} ${car?.line.name} with ${marked?.name}`)}`,
       ready: '#asked[aria-busy="false"]',
     },
-    { name: "ask, many records", address: "/ask/?q=what+changed", ready: '#asked[aria-busy="false"]' },
   ];
 }
 

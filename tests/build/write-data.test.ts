@@ -24,7 +24,7 @@ async function written(): Promise<{ count: number; files: Map<string, string> }>
   return { count, files: new Map(texts) };
 }
 
-test("the graph, the words and every schema are written, and counted", async () => {
+test("the graph, the lines and every schema are written, and counted", async () => {
   const { count, files } = await written();
   expect(count).toBe(files.size);
   expect([...files.keys()].sort()).toEqual(
@@ -34,7 +34,6 @@ test("the graph, the words and every schema are written, and counted", async () 
       "data/lines.json",
       "data/lines/B.json",
       "data/lines/H.json",
-      "data/vocabulary.json",
       ...[...editorSchemas().keys(), ...answerSchemas().keys()].map((name) => `data/schemas/${name}`),
     ].sort(),
   );
@@ -44,7 +43,7 @@ test("the graph, the words and every schema are written, and counted", async () 
 
 test("what is written holds for the schema that is written beside it", async () => {
   const { files } = await written();
-  for (const name of ["graph.json", "vocabulary.json"]) {
+  for (const name of ["graph.json"]) {
     const judge = judgedBy(JSON.parse(files.get(`data/schemas/${name}`) as string));
     expect(judge(JSON.parse(files.get(`data/${name}`) as string))).toEqual([]);
   }

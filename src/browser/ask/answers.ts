@@ -34,6 +34,16 @@ const FEW = 6;
 
 let loading: Promise<Data> | undefined;
 
+/**
+ * Whether the question may have an answer of its own, by its words alone. One that names only systems, cars or kinds, and asks for no
+ * more than what changed without a year, or why, has none: nothing more is loaded for it.
+ */
+export function mayHaveAnswer({ chips, asked, rest }: Reading): boolean {
+  const has = (kind: string): boolean => chips.some((chip) => chip.kind === kind);
+  if (rest !== "" || has("part") || has("component") || has("record")) return true;
+  return asked.some(({ asked: it }) => (it === "changed" ? has("year") : it !== "why" && it !== "how"));
+}
+
 export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard, asked: Asked): Promise<Answered> {
   loading ??= Data.load(root);
   loading.catch(() => {
@@ -57,7 +67,7 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const car = asked.car.map((step) => ({ step, label: stepWords(space, step, ofPicked.facts) }));
   const found = heard.find();
   const none: Answered = { answers: [], unclear: false, lines: [], unread: [], car };
-  if (possible.length === 0) return none;
+  if (possible.length === 0 || !mayHaveAnswer(reading)) return none;
   const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
   if (named.length > FEW) return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
   const answersOf = async (some: typeof named, of: Reading): Promise<LineAnswer[]> =>

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { answerAsk } from "../../../src/engine/answers/answer-ask.ts";
 import { QuestionError } from "../../../src/engine/answers/question-error.ts";
 import { answerQuestion, batchQuestion, QUESTIONS, usage } from "../../../src/engine/answers/questions.ts";
-import type { AskAnswer } from "../../../src/engine/answers/shapes/ask.ts";
 import { carShape } from "../../../src/engine/answers/shapes/car.ts";
 import { type AnyAnswer, lawfulAnswer } from "../../helpers/answer-laws.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
@@ -55,7 +55,7 @@ describe("every answer of the data folder keeps the laws", async () => {
 
   test("about every title, asked as a question: its record is among what is found, nearly always among the first", () => {
     const places = [...catalog.records.values()].map(({ id, facts }) => {
-      const { records } = ask("ask", facts.title) as unknown as AskAnswer;
+      const { records } = answerAsk(knowledge, { text: facts.title, car: {} });
       return [id, records.findIndex((record) => record.id === id)] as const;
     });
     expect(places.filter(([, place]) => place < 0)).toEqual([]);
