@@ -29,8 +29,9 @@ export interface Answered {
   readonly car: readonly { readonly step: Step; readonly label: string }[];
 }
 
-/** For more lines than these the answer is not worked out line by line: the line is asked. */
-const FEW = 6;
+/** For more lines, or of more records than these, the answer is not worked out line by line: megabytes would be loaded. The line is asked. */
+const FEW_LINES = 6;
+const FEW_RECORDS = 2_000;
 
 let loading: Promise<Data> | undefined;
 
@@ -69,7 +70,8 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const none: Answered = { answers: [], unclear: false, lines: [], unread: [], car };
   if (possible.length === 0 || !mayHaveAnswer(reading)) return none;
   const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
-  if (named.length > FEW) return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
+  if (named.length > 1 && (named.length > FEW_LINES || vocabulary.records > FEW_RECORDS))
+    return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
   const answersOf = async (some: typeof named, of: Reading): Promise<LineAnswer[]> =>
     Promise.all(
       some.map(async ({ id, name }) => {
