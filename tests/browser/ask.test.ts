@@ -113,6 +113,19 @@ test("a question about fitting is answered above the records, with the records t
   expect(await page.locator(`#asked a[href*="/records/${refusal.record}/"]`).count()).toBeGreaterThan(0);
 });
 
+test("a part off a car of another line is judged for the car at hand, as on the command line", async () => {
+  const names = knowledge.catalog.lines.map((it) => it.name);
+  const questions = [...knowledge.catalog.components.values()]
+    .filter(({ places }) => places.length === 1)
+    .flatMap(({ name }) => names.flatMap((a) => names.map((b) => [a, b, name] as const)))
+    .filter(([a, b]) => a !== b)
+    .map(([a, b, name]) => `${year} ${a} ${name} on a ${year} ${b}`);
+  const refused = questions.find((question) => /must not|does not go on/.test(ask(question).answers[0]?.verdict ?? ""));
+  if (refused === undefined) throw new Error("No part off another line is refused.");
+  const page = await openAsked(refused);
+  expect(await page.locator(".answer").textContent()).toContain(ask(refused).answers[0]?.says);
+});
+
 test("a chip is taken away and put back, and the keyboard stays on it", async () => {
   const page = await openAsked(`${system} ${year}`);
   expect(sorted(await results(page))).toEqual(sorted(records(`${system} ${year}`)));

@@ -72,11 +72,14 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
   if (named.length > 1 && (named.length > FEW_LINES || vocabulary.records > FEW_RECORDS))
     return { ...none, lines: named.map(({ name }) => ({ name, means: "" })) };
+  // What the other car was built with stands in the records of its line.
+  const lent = said.donor.flatMap(({ kind, ids }) => (kind === "line" ? ids : []));
+  const donors = lent.length === 1 ? (await data.loadLine(lent[0] as string)).knowledge : undefined;
   const answersOf = async (some: typeof named, of: Reading): Promise<LineAnswer[]> =>
     Promise.all(
       some.map(async ({ id, name }) => {
         const { knowledge } = await data.loadLine(id);
-        const plan = planAnswers(knowledge, vocabulary, of, picked, topRecords(found));
+        const plan = planAnswers(knowledge, vocabulary, of, picked, topRecords(found), donors);
         return { name, unclear: plan.unclear, answers: askPlanned(knowledge, plan) };
       }),
     );

@@ -66,21 +66,25 @@ export type Planned =
 /** More places, or more parts from the other car, than these are no answer but a list. */
 const MOST = 4;
 
-/** `records` are those that the question is about, the best first. */
+/**
+ * `records` are those that the question is about, the best first. `donors` knows the car that a part comes from; a page, which has the
+ * records of one line, gives those of the other car's line.
+ */
 export function planAnswers(
   knowledge: CarKnowledge,
   vocabulary: Vocabulary,
   reading: Reading,
   picked: CarInput,
   records: readonly string[],
+  donors: CarKnowledge = knowledge,
 ): Plan {
   const { catalog } = knowledge;
   const asked = new Set<Asked>(reading.asked.map((it) => it.asked));
   const idsOf = (kind: string): string[] => reading.chips.flatMap((chip) => (chip.kind === kind ? chip.ids : []));
   const said = partsSaid(reading);
   const isHere = (number: string): boolean => catalog.parts.has(number) || catalog.relatives.has(number);
-  const parts = said.asked.filter(isHere);
-  const components = componentsMeant(knowledge, reading, records);
+  const parts = said.asked;
+  const components = componentsMeant([knowledge, donors], reading, records);
   const isOfFitting = asked.has("fits") || asked.has("retrofit") || asked.has("replaces") || parts.length > 0;
   const {
     car: plain,
@@ -118,7 +122,7 @@ export function planAnswers(
   const isOfTwo = asked.has("fits") || asked.has("retrofit") || asked.size === 0;
   if (unclear && isOfTwo && component !== undefined) return { planned: [], unclear: true, sure, lost };
   // Of a part that comes from another car nothing else is asked than whether it may go on.
-  if (donor && isOfTwo && component !== undefined) return plan(partsBuilt(all, component, donor));
+  if (donor && isOfTwo && component !== undefined) return plan(partsBuilt(all, component, donor, donors));
   const dues = findAskedDues(catalog, vocabulary, reading, records);
   // "Oil change" is a due, and no question of what changed.
   const isOfDue = !hasYears(reading, asked) || dues.some(({ whole }) => whole);
@@ -229,12 +233,18 @@ const GENERAL: ReadonlySet<string> = new Set(
 );
 
 /** The components named; where none is, that of the best record, if the question has words of its own for it. */
-function componentsMeant({ catalog }: CarKnowledge, { chips, rest }: Reading, records: readonly string[]): string[] {
+function componentsMeant(
+  [{ catalog }, donors]: readonly [CarKnowledge, CarKnowledge],
+  { chips, rest }: Reading,
+  records: readonly string[],
+): string[] {
   const named = chips.filter(({ kind }) => kind === "component").flatMap(({ ids }) => ids);
   const ofParts = chips
     .filter(({ kind }) => kind === "part")
     .flatMap(({ ids }) => ids.flatMap((id) => catalog.parts.get(id)?.component ?? []));
-  const known = [...new Set([...named, ...ofParts])].filter((id) => catalog.components.has(id));
+  const known = [...new Set([...named, ...ofParts])].filter(
+    (id) => catalog.components.has(id) || donors.catalog.components.has(id),
+  );
   if (known.length > 0) {
     // Of several, the one that the best record is about comes first.
     const best = catalog.records.get(records[0] ?? "")?.components.map(({ id }) => id) ?? [];
@@ -247,9 +257,9 @@ function componentsMeant({ catalog }: CarKnowledge, { chips, rest }: Reading, re
 }
 
 /** The parts of a component that the other car was built with, each as a question for this car. */
-function partsBuilt({ knowledge, reading, car }: All, component: string, donor: CarInput): Planned[] {
-  const { catalog } = knowledge;
-  const { cars } = readCar(knowledge, donor);
+function partsBuilt({ reading, car }: All, component: string, donor: CarInput, donors: CarKnowledge): Planned[] {
+  const { catalog } = donors;
+  const { cars } = readCar(donors, donor);
   if (cars === NONE) return [];
   const index = partIndexOf(catalog);
   const places = placesSaid(catalog.components.get(component)?.places ?? [], reading);

@@ -47,20 +47,37 @@ const OPENED = "Not every word was understood, so what was said of the car is le
  */
 export function askPlanned(knowledge: CarKnowledge, { planned, sure, lost }: Omit<Plan, "unclear">): Given[] {
   return planned.flatMap((said): Given[] => {
+    const place = planned.length > 1 && "place" in said && said.place !== undefined ? `${capital(said.place)}: ` : "";
     try {
       const first = answerOne(knowledge, said);
       const asked = PERMITS.has(first.verdict) ? { ...said, car: { ...sure, fitted: said.car.fitted ?? [] } } : said;
       const given = asked === said ? first : answerOne(knowledge, asked);
       if (lost && PERMITS.has(given.verdict)) return [];
       const isOpened = asked !== said && given.verdict !== first.verdict;
-      const place =
-        planned.length > 1 && "place" in asked && asked.place !== undefined ? `${capital(asked.place)}: ` : "";
       return [{ asked, ...given, says: `${place}${isOpened ? OPENED : ""}${given.says}` }];
     } catch (error) {
-      if (error instanceof QuestionError) return [];
-      throw error;
+      if (!(error instanceof QuestionError)) throw error;
+      return isUnknownHere(knowledge, said) ? [notOnRecord(said, place)] : [];
     }
   });
+}
+
+type AskedFit = Extract<Planned, { question: "may-fit" }>;
+
+/** A page has the records of one line; a part that none of them names is on record for no car of it. */
+function isUnknownHere({ catalog }: CarKnowledge, asked: Planned): asked is AskedFit {
+  return asked.question === "may-fit" && !catalog.parts.has(asked.part);
+}
+
+function notOnRecord(asked: AskedFit, place: string): Given {
+  const says = `${place}${asked.part} is not on record for this car: no record says that it may be fitted, and so it may not.`;
+  return {
+    asked,
+    says,
+    verdict: "not on record",
+    because: [],
+    answer: { question: "may-fit", verdict: "not on record", words: says },
+  };
 }
 
 function capital(text: string): string {

@@ -62,7 +62,12 @@ test("what cannot be asked of this car is left out, and the rest is answered in 
   ];
   expect(
     askPlanned(knowledge, { planned, sure: BADGER_59, lost: false }).map(({ asked }) => "part" in asked && asked.part),
-  ).toEqual(["FR-2R", "FR-2L"]);
+  ).toEqual(["ZZ-999", "FR-2R", "FR-2L"]);
+  // A part that no record names is on record for no car.
+  expect(askPlanned(knowledge, { planned, sure: BADGER_59, lost: false })[0]).toMatchObject({
+    verdict: "not on record",
+    because: [],
+  });
   expect(askPlanned(knowledge, { planned: [], sure: {}, lost: false })).toEqual([]);
 });
 
