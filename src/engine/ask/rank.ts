@@ -6,7 +6,7 @@
  *                    parts and components are, least where only its text holds them; a rare word counts more than a common one
  *   what is asked    it says something of the kind: a figure for "how much", what may stand in for "does it fit"
  *   the car          it is about such a car, best if new in that year; it loses more where it is not
- *   breadth          every further thing of the question that it covers
+ *   breadth          every further thing of the question that it covers, a word by its rarity
  *   a trap           comes before what is otherwise alike
  *
  * A record that nothing named or in words speaks for is not listed, but one that is a step away from a listed one in the graph
@@ -44,7 +44,7 @@ export const POINTS = {
   notThatYear: -24,
   notThatTrait: -12,
   chipKey: 5,
-  phrase: 12,
+  phrase: 8,
   further: 6,
   carries: 18,
   trap: 4,
@@ -114,10 +114,16 @@ function measure(card: Card, query: Query, words: Words): Measured {
   const isOnlyOfCar =
     query.reading.rest === "" && query.reading.chips.every(({ kind: it }) => ["line", "year", "trait"].includes(it));
   const speaks = named + called + kind > 0 || (isOnlyOfCar && car > 0 && misses.length === 0);
-  const breadth = Math.max(0, new Set(why).size - 1) * POINTS.further;
+  const breadth = furtherOf(why, words) * POINTS.further;
   const trap = (card.trap ? POINTS.trap : 0) + (card.ended ? POINTS.ended : 0);
   const points = card.withdrawn ? Math.min(1, named + called) : named + called + kind + asked + car + trap + breadth;
   return { card, points: speaks ? Math.max(points, 0.01) : 0, why, misses, step: false, speaks };
+}
+
+/** What a card covers beyond the weightiest thing: whatever is named counts whole, a word by its rarity. */
+function furtherOf(why: readonly string[], { single }: Words): number {
+  const weights = [...new Set(why)].map((it) => single.find(({ word }) => word === it)?.weight ?? 1);
+  return weights.reduce((sum, weight) => sum + weight, 0) - Math.max(0, ...weights);
 }
 
 function namedPoints(card: Card, query: Query, why: string[]): number {

@@ -373,16 +373,22 @@ describe("breadth", () => {
   ];
   test.each(BROAD.map((pieces) => ({ pieces, question: pieces.join(" ") })))("$question", ({ pieces, question }) => {
     const each = sum(pieces.map((piece) => points(one, queryOf(piece))));
-    expect(points(one, queryOf(question))).toBeCloseTo(each + (pieces.length - 1) * POINTS.further, 8);
+    // What is named counts whole; a word as much as it is worth where the record is called so.
+    const weights = pieces
+      .map((piece) => (piece === "pump" ? 1 : points(one, queryOf(piece)) / POINTS.key))
+      .sort((a, b) => b - a);
+    const further = sum(weights.slice(1)) * POINTS.further;
+    expect(points(one, queryOf(question))).toBeCloseTo(each + further, 8);
     // What it does not cover adds nothing.
-    expect(points(one, queryOf(`${question} plough`))).toBeCloseTo(each + (pieces.length - 1) * POINTS.further, 8);
+    expect(points(one, queryOf(`${question} plough`))).toBeCloseTo(each + further, 8);
   });
 
   test("is of different things: what is called alike counts once", () => {
     const asked = queryOf("pump chatter");
     const chips = asked.reading.chips.map((chip) => ({ ...chip, label: "chatter" }));
     const alike = points(one, { ...asked, reading: { ...asked.reading, chips } });
-    expect(points(one, asked) - alike).toBeCloseTo(POINTS.further, 8);
+    const weight = points(one, queryOf("chatter")) / POINTS.key;
+    expect(points(one, asked) - alike).toBeCloseTo(weight * POINTS.further, 8);
   });
 });
 
@@ -553,6 +559,7 @@ function slowPoints(
   // Its words.
   const own = new Set(one.components.flatMap((id) => [...componentWords(vocabulary, id)]));
   const rest = [...new Set(reading.rest.split(" ").filter((word) => word !== ""))];
+  const rarities = new Map<string, number>();
   const wordWorth = (word: string): number => {
     const pieces = piecesOf(word);
     // A word of so many records tells nothing where only the text holds it.
@@ -568,7 +575,9 @@ function slowPoints(
             ? POINTS.text
             : 0;
     if (worth > 0) covered.add(word);
-    return worth * rare(Math.max(vocabulary.words[fold(word)] ?? 1, holding.size));
+    const rarityOf = rare(Math.max(vocabulary.words[fold(word)] ?? 1, holding.size));
+    rarities.set(word, rarityOf);
+    return worth * rarityOf;
   };
   const sideBySide = reading.phrases.map((phrase) =>
     holders(phrase).has(cardAddress(one)) ? POINTS.phrase * rare(holders(phrase).size) : 0,
@@ -639,7 +648,9 @@ function slowPoints(
   const isOnlyOfCar = rest.length === 0 && reading.chips.every((chip) => ["line", "year", "trait"].includes(chip.kind));
   const speaks = named + words + kind > 0 || (isOnlyOfCar && car > 0 && misses.length === 0);
   // Breadth, and the trap.
-  const breadth = Math.max(0, covered.size - 1) * POINTS.further;
+  // Whatever is named counts whole, a word by its rarity; the weightiest thing is not a further one.
+  const byWeight = [...covered].map((it) => rarities.get(it) ?? 1).sort((a, b) => b - a);
+  const breadth = sum(byWeight.slice(1)) * POINTS.further;
   const trap = (one.trap ? POINTS.trap : 0) + (one.ended ? POINTS.ended : 0);
   const points = one.withdrawn
     ? Math.min(1, named + words)
