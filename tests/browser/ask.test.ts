@@ -2,6 +2,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { answerAsk } from "../../src/engine/answers/answer-ask.ts";
+import { askIndexOf } from "../../src/engine/answers/ask-index.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
 import { openBrowser, PHONE, siteAddress } from "./open-browser.ts";
 
@@ -154,6 +155,20 @@ test("the same words may mean several things: one is chosen, and the address hol
   await page.waitForURL(/as=/);
   await untilAnswered(page);
   expect(await group.getByRole("radio").first().isChecked()).toBe(true);
+});
+
+test("a word that lies as near to several is read as one of them, and the others are one press away", async () => {
+  // A letter left out of each word that the vocabulary knows: one of them is as near to another word.
+  const words = askIndexOf(knowledge.catalog).vocabulary.names.flatMap(({ say }) =>
+    say.flatMap((said) => said.split(" ")),
+  );
+  const slips = words.flatMap((word) => [...word].map((_, i) => word.slice(0, i) + word.slice(i + 1)));
+  const slip = slips.find((it) => (ask(it).reading.corrected[0]?.readAs.length ?? 0) > 1);
+  if (slip === undefined) throw new Error("No slip lies as near to two words.");
+  const [, other = ""] = ask(slip).reading.corrected[0]?.readAs ?? [];
+  const page = await openAsked(slip);
+  await page.getByRole("button", { name: other, exact: true }).click();
+  await expect.poll(() => new URL(page.url()).searchParams.get("q")).toBe(other);
 });
 
 /** By words, the components that they name. */

@@ -106,7 +106,13 @@ function show(now: Now, more: () => void): void {
   const held = (document.activeElement as HTMLElement | null)?.dataset.key;
   render(
     html`
-      <div id="reading">${chipsView(heard.whole, heard.reading, asked.picks, (picks) => go({ ...asked, picks }))}</div>
+      <div id="reading">${chipsView(
+        heard.whole,
+        heard.reading,
+        asked.picks,
+        (picks) => go({ ...asked, picks }),
+        (said, word) => go(anew(asked, asked.question.replace(said, word))),
+      )}</div>
       ${carView(asked, answered)}
       ${answer.answers.length > 0 && answered ? answersView({ href, say: (step) => say(asked, step) }, answered.answers) : nothing}
       ${answered && answered.lines.length > 1 ? linesView(asked, answered.lines) : nothing}

@@ -17,7 +17,13 @@ const KIND: Readonly<Record<ChipKind, string>> = {
   kind: "Kind",
 };
 
-export function chipsView(whole: Reading, left: Reading, picks: Picks, pick: (picks: Picks) => void): TemplateResult {
+export function chipsView(
+  whole: Reading,
+  left: Reading,
+  picks: Picks,
+  pick: (picks: Picks) => void,
+  write: (said: string, word: string) => void,
+): TemplateResult {
   const take = (said: string) => pick({ ...picks, without: [...picks.without, said] });
   const back = (said: string) => pick({ ...picks, without: picks.without.filter((one) => one !== said) });
   const gone = [...whole.chips, ...whole.asked].filter(({ said }) => picks.without.includes(said));
@@ -31,6 +37,7 @@ export function chipsView(whole: Reading, left: Reading, picks: Picks, pick: (pi
       ${gone.map(({ said, label }) => chip(`not used: ${label}`, said, "Put back", back))}
       ${left.rest === "" ? nothing : html`<li class="words">searched as text: ${left.rest}</li>`}
     </ul>
+    ${whole.corrected.filter(({ readAs }) => readAs.length > 1).map((one) => slipView(one, write))}
     ${whole.chips
       .filter(({ options, said }) => options !== undefined && !picks.without.includes(said))
       .map(({ said, options = [] }) => choiceView(said, options, picks, pick))}`;
@@ -65,4 +72,14 @@ function choiceView(
           html`<label><input type="radio" name="as ${said}" .checked=${chosen === id} @change=${() => choose(id)}> ${label}</label>`,
       )}
     </fieldset>`;
+}
+
+/** A word that nobody knows lies as near to several: the first is searched, and the others are one press away. */
+function slipView(
+  { said, readAs: [first, ...others] }: Reading["corrected"][number],
+  write: (said: string, word: string) => void,
+): TemplateResult {
+  return html`
+    <p class="slip">“${said}” was read as ${first}. Or is it
+      ${others.map((word) => html`<button type="button" class="plain" data-key="slip ${said} ${word}" @click=${() => write(said, word)}>${word}</button> `)}?</p>`;
 }
