@@ -62,7 +62,6 @@ export function pageStates(): State[] {
       address: `/sums/?sum=${sum?.sum}&job=${encodeURIComponent(sum?.title ?? "")}`,
       ready: ".worked",
     },
-    { name: "ask, records", address: "/ask/?q=brake+pad+of+last+year", ready: '#asked[aria-busy="false"]' },
     {
       name: "ask, answered",
       address: `/ask/?q=${encodeURIComponent(`does ${standIn?.part} fit a ${car?.year} ${car?.line.name} with ${marked?.name}`)}`,
