@@ -6,7 +6,7 @@ import { factsOf } from "../../engine/answers/car-of-question.ts";
 import { planAnswers } from "../../engine/answers/plan-answers.ts";
 import { askPlanned, type Given, PERMITS } from "../../engine/answers/say-planned.ts";
 import type { CarInput } from "../../engine/answers/shapes/car.ts";
-import { carsSaid } from "../../engine/ask/cars-said.ts";
+import { carsSaid, isOfCar } from "../../engine/ask/cars-said.ts";
 import { topRecords } from "../../engine/ask/find-records.ts";
 import type { Reading } from "../../engine/ask/read-question.ts";
 import { Data } from "../car/data.ts";
@@ -23,8 +23,8 @@ export interface Answered {
   readonly unclear: boolean;
   /** Where the answer depends on the model line: the lines that it may be, and what the answer would be. */
   readonly lines: readonly { readonly name: string; readonly means: string }[];
-  /** Words that were not understood, so that nothing is permitted on the strength of what was said of the car. */
-  readonly unread: readonly string[];
+  /** Nothing is permitted on the strength of what was said of the car: the words that were not understood; none where what was said is itself in doubt. */
+  readonly unread: readonly string[] | undefined;
   /** The car that was picked beside the question, step by step. */
   readonly car: readonly { readonly step: Step; readonly label: string }[];
 }
@@ -67,7 +67,7 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
     both.conflict.length === 0 ? both.lines : [...new Set([...ofPicked.lines, ...read({ facts: own }).lines])];
   const car = asked.car.map((step) => ({ step, label: stepWords(space, step, ofPicked.facts) }));
   const found = heard.find();
-  const none: Answered = { answers: [], unclear: false, lines: [], unread: [], car };
+  const none: Answered = { answers: [], unclear: false, lines: [], unread: undefined, car };
   if (possible.length === 0 || !mayHaveAnswer(reading)) return none;
   const named = possible.flatMap((id) => lines.find((line) => line.id === id) ?? []);
   if (named.length > 1 && (named.length > FEW_LINES || vocabulary.records > FEW_RECORDS))
@@ -87,10 +87,10 @@ export async function answerHeard(root: URL, { vocabulary }: World, heard: Heard
   const permits = byLine.some(({ answers }) => answers.some(({ verdict }) => PERMITS.has(verdict)));
   if (!said.murky || !permits) return { ...none, ...summedUp(byLine) };
   // The line may not be what is meant either, so a permission has to hold without it.
-  const open = { ...reading, chips: reading.chips.filter(({ kind }) => !["line", "year", "trait"].includes(kind)) };
+  const open = { ...reading, chips: reading.chips.filter((chip) => !isOfCar(chip)) };
   const all = ofPicked.lines.flatMap((id) => lines.find((line) => line.id === id) ?? []);
   const summed = summedUp(await answersOf(all, open));
-  return summed.answers ? { ...none, ...summed } : { ...none, unread: said.unread.length > 0 ? said.unread : ["…"] };
+  return summed.answers ? { ...none, ...summed } : { ...none, unread: said.unread };
 }
 
 interface LineAnswer {

@@ -116,7 +116,7 @@ function show(now: Now, more: () => void): void {
       ${carView(asked, answered)}
       ${answer.answers.length > 0 && answered ? answersView({ href, say: (step) => say(asked, step) }, answered.answers) : nothing}
       ${answered && answered.lines.length > 1 ? linesView(asked, answered.lines) : nothing}
-      ${answered && answered.unread.length > 0 ? unreadView(asked, answered.unread) : nothing}
+      ${answered?.unread ? unreadView(asked, answered.unread) : nothing}
       ${answered?.unclear ? html`<p class="box look"><b>${answer.ask?.what}</b> Ask of one car, or say “off a …” and “on my …”.</p>` : nothing}
       ${answer.verdict === "nothing on record" ? html`<p class="box nothing"><b>${answer.words}</b></p>` : nothing}
       ${heard.withoutText ? html`<p class="note">The text search could not be loaded: only what the records are called was looked at.</p>` : nothing}
@@ -167,8 +167,7 @@ function carView(asked: Asked, answered: Answered | undefined): TemplateResult |
 }
 
 /** Nothing is permitted on the strength of a sentence that was only half understood; the reader can leave the rest out. */
-function unreadView(asked: Asked, unread: readonly string[]): TemplateResult {
-  const words = unread.filter((word) => word !== "…");
+function unreadView(asked: Asked, words: readonly string[]): TemplateResult {
   const plain = asked.question
     .split(/\s+/)
     .filter((word) => !words.includes(word.toLowerCase().replaceAll(/[^\p{L}\p{N}'-]/gu, "")))

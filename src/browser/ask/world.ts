@@ -2,14 +2,15 @@
 
 import { cardAddress } from "../../engine/ask/card.ts";
 import type { Card } from "../../engine/ask/card-shape.ts";
-import { type Chosen, type Found, findRecords, systemsFor } from "../../engine/ask/find-records.ts";
+import { type Chosen, type Found, findRecords, systemsFor, systemsOfNumbers } from "../../engine/ask/find-records.ts";
 import { keepPicked } from "../../engine/ask/keep-picked.ts";
-import { findNumber, type Numbered, type Numbers, plainNumber, runsAt, shelfOf } from "../../engine/ask/numbers.ts";
+import { type Numbered, type Numbers, runsAt, shelfOf } from "../../engine/ask/numbers.ts";
 import { isCommon, type Query } from "../../engine/ask/rank.ts";
 import { type Reading, readQuestion } from "../../engine/ask/read-question.ts";
 import { shelfFile } from "../../engine/ask/shelf-file.ts";
 import { split } from "../../engine/ask/split.ts";
 import type { Vocabulary } from "../../engine/ask/vocabulary-shape.ts";
+import { fetchJson } from "../car/fetch-json.ts";
 import type { Asked } from "./address.ts";
 import { TextSearch } from "./text-search.ts";
 
@@ -47,7 +48,7 @@ export class World {
     const numbers = await this.#numbersIn(question);
     const whole = readQuestion(vocabulary, question, numbers);
     const reading = keepPicked(whole, picks);
-    const systems = systemsFor(reading, vocabulary, systemsOf(reading, numbers));
+    const systems = systemsFor(reading, vocabulary, systemsOfNumbers(reading, numbers));
     const cards = await this.#cardsOf(systems);
     return heard({ whole, reading, cards }, vocabulary, chosen, new Map());
   }
@@ -110,18 +111,4 @@ function heard(
     return found;
   };
   return { whole, reading, cards, query, find, withoutText: false };
-}
-
-function systemsOf({ chips }: Reading, numbers: Numbers): string[] {
-  return chips.flatMap(({ kind, ids }) =>
-    kind === "part" || kind === "record" || kind === "bulletin"
-      ? ids.flatMap((id) => findNumber(numbers, plainNumber(id)).flatMap(({ systems }) => systems))
-      : [],
-  );
-}
-
-async function fetchJson<T>(url: URL): Promise<T> {
-  const answer = await fetch(url);
-  if (!answer.ok) throw new Error(`${url.pathname} could not be loaded (${answer.status})`);
-  return (await answer.json()) as T;
 }

@@ -4,6 +4,7 @@ import { type CarKnowledge, openCarKnowledge } from "../../engine/answers/car-kn
 import { CarList } from "../../engine/answers/car-list.ts";
 import { type Lines, type LinesIndex, openLinesIndex } from "../../engine/records/lines-index.ts";
 import { openSlice, type Slice } from "../../engine/records/slice.ts";
+import { fetchJson } from "./fetch-json.ts";
 import { readingOrder } from "./order.ts";
 
 /** A line's records, ready to be asked. */
@@ -49,10 +50,4 @@ export class Data {
     coming.catch(() => this.#coming.delete(id)); // On a bad network the next step tries again.
     return coming;
   }
-}
-
-async function fetchJson<T>(url: URL): Promise<T> {
-  const answer = await fetch(url);
-  if (!answer.ok) throw new Error(`${url.pathname} could not be loaded (${answer.status})`);
-  return (await answer.json()) as T;
 }

@@ -6,12 +6,11 @@
  * records hold a word: the site's text search there, an index of stems here (`ask/stems.ts`); a test holds the two together.
  */
 
-import { findRecords, systemsFor, topRecords } from "../ask/find-records.ts";
+import { findRecords, systemsFor, systemsOfNumbers, topRecords } from "../ask/find-records.ts";
 import { keepPicked, NO_PICKS, type Picks } from "../ask/keep-picked.ts";
-import { findNumber, plainNumber } from "../ask/numbers.ts";
 import type { Query } from "../ask/rank.ts";
 import { readQuestion } from "../ask/read-question.ts";
-import { type AskIndex, askIndexOf, recordsWith } from "./ask-index.ts";
+import { askIndexOf, recordsWith } from "./ask-index.ts";
 import type { CarKnowledge } from "./car-knowledge.ts";
 import { planAnswers } from "./plan-answers.ts";
 import { askPlanned } from "./say-planned.ts";
@@ -30,7 +29,7 @@ export function answerAsk(knowledge: CarKnowledge, { text, car, picks = NO_PICKS
   const { vocabulary, numbers } = index;
   const reading = keepPicked(readQuestion(vocabulary, text, numbers), picks);
   const query: Query = { reading, vocabulary, holders: (words) => recordsWith(index, words) };
-  const systems = systemsFor(reading, vocabulary, systemsOfNumbers(index, reading));
+  const systems = systemsFor(reading, vocabulary, systemsOfNumbers(reading, numbers));
   const cards = index.cards.filter(
     (card) => card.systems.length === 0 || card.systems.some((id) => systems.includes(id)),
   );
@@ -42,12 +41,4 @@ export function answerAsk(knowledge: CarKnowledge, { text, car, picks = NO_PICKS
     unclear: plan.unclear,
     found: (carriedBy = []) => findRecords(cards, query, { carriedBy }),
   });
-}
-
-function systemsOfNumbers({ numbers }: AskIndex, { chips }: ReturnType<typeof readQuestion>): string[] {
-  return chips.flatMap(({ kind, ids }) =>
-    kind === "part" || kind === "record"
-      ? ids.flatMap((id) => findNumber(numbers, plainNumber(id)).flatMap(({ systems }) => systems))
-      : [],
-  );
 }

@@ -13,6 +13,7 @@
  * What none of these is has no answer of its own; the records stand alone.
  */
 import type { Asked } from "../ask/asked.ts";
+import { isOfCar } from "../ask/cars-said.ts";
 import { HARMLESS } from "../ask/little-words.ts";
 import { partsSaid } from "../ask/parts-said.ts";
 import type { Reading } from "../ask/read-question.ts";
@@ -98,7 +99,7 @@ export function planAnswers(
   const onCar = said.onCar.filter(isHere).filter((part) => !goesAlong(knowledge, parts, part));
   const car = onCar.length > 0 ? { ...plain, fitted: [...(plain.fitted ?? []), ...onCar] } : plain;
   const isPicked = picked.plate !== undefined || Object.keys(picked.facts ?? {}).length > 0;
-  const isCarSaid = isPicked || reading.chips.some(({ kind }) => ["line", "year", "trait"].includes(kind));
+  const isCarSaid = isPicked || reading.chips.some(isOfCar);
   const all = { knowledge, reading, car };
   const plan = (planned: readonly Planned[]): Plan => ({ planned, unclear: false, sure, lost });
 

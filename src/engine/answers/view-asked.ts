@@ -1,12 +1,12 @@
 /** What "ask" found, as its answer shows it. */
 
 import { cardAddress } from "../ask/card.ts";
-import { carsSaid } from "../ask/cars-said.ts";
+import { carsSaid, isOfCar } from "../ask/cars-said.ts";
 import type { Found } from "../ask/find-records.ts";
 import type { Ranked } from "../ask/rank.ts";
 import type { Chip, Reading } from "../ask/read-question.ts";
 import type { Vocabulary } from "../ask/vocabulary-shape.ts";
-import { address, type NodeKind } from "../graph/node.ts";
+import { address, NODE_KINDS, type NodeKind } from "../graph/node.ts";
 import { list } from "../scope/describe.ts";
 import { uniqueReasons } from "./say.ts";
 import type { Given } from "./say-planned.ts";
@@ -96,7 +96,7 @@ const WHICH_CAR =
   "The question speaks of two cars. Which of them is the one at hand, and which does the part come from?";
 
 function carsNamed({ chips }: Reading): string[] {
-  return chips.flatMap(({ kind, label }) => (kind === "line" || kind === "year" || kind === "trait" ? [label] : []));
+  return chips.filter(isOfCar).map(({ label }) => label);
 }
 
 function chipView({ ids, options, ...chip }: Chip): AskAnswer["reading"]["chips"][number] {
@@ -118,12 +118,10 @@ function recordView({ card, points, why, misses }: Ranked, carriedBy: readonly s
   };
 }
 
-const PAGES: readonly string[] = ["record", "part", "component", "system", "line", "year", "bulletin"];
-
 /** The pages of what the question names, where these are few. */
 export function thingsOf(chips: readonly Chip[]): AskAnswer["things"] {
   return chips
-    .filter(({ kind, ids }) => PAGES.includes(kind) && ids.length <= 4)
+    .filter(({ kind, ids }) => (NODE_KINDS as readonly string[]).includes(kind) && ids.length <= 4)
     .flatMap(({ kind, ids, label, options }) =>
       ids.map((id) => ({
         kind,

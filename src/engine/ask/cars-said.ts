@@ -74,7 +74,8 @@ export function carsSaid(reading: Reading): CarsSaid {
   return { car: plain(car), donor: plain(donor), unclear: false, ofPart: false, murky, lost, unread };
 }
 
-function isOfCar({ kind }: Chip): boolean {
+/** The chip says something of a car, and not what the question is about. */
+export function isOfCar({ kind }: Pick<Chip, "kind">): boolean {
   return kind === "line" || kind === "year" || kind === "trait";
 }
 

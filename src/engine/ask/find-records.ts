@@ -7,6 +7,7 @@
 
 import { piecesOf } from "./card.ts";
 import type { Card } from "./card-shape.ts";
+import { findNumber, type Numbers, plainNumber } from "./numbers.ts";
 import { componentWords, type Query, type Ranked, rankRecords } from "./rank.ts";
 import type { Reading } from "./read-question.ts";
 import type { Vocabulary } from "./vocabulary-shape.ts";
@@ -46,6 +47,15 @@ export function systemsFor({ chips, rest }: Reading, vocabulary: Vocabulary, ofN
   const systems = new Set([...named, ...ofNumbers, ...words]);
   const all = vocabulary.names.filter(({ kind }) => kind === "system").map(({ id }) => id);
   return systems.size > 0 ? all.filter((id) => systems.has(id)) : all;
+}
+
+/** The systems of the parts and records that a reading names by number. */
+export function systemsOfNumbers({ chips }: Reading, numbers: Numbers): string[] {
+  return chips.flatMap(({ kind, ids }) =>
+    kind === "part" || kind === "record"
+      ? ids.flatMap((id) => findNumber(numbers, plainNumber(id)).flatMap(({ systems }) => systems))
+      : [],
+  );
 }
 
 /** `cards` are those of the systems for the reading. Records that an answer rests on come first. */

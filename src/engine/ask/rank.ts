@@ -15,7 +15,7 @@
 import type { Asked } from "./asked.ts";
 import { cardAddress, piecesOf, wordsOf } from "./card.ts";
 import type { Card } from "./card-shape.ts";
-import { carsSaid, type Said } from "./cars-said.ts";
+import { carsSaid, isOfCar, type Said } from "./cars-said.ts";
 import { keyOf } from "./names.ts";
 import { plainNumber } from "./numbers.ts";
 import type { Reading } from "./read-question.ts";
@@ -111,8 +111,7 @@ function measure(card: Card, query: Query, words: Words): Measured {
   const car = carPoints(card, query.reading, misses);
   const kinds = query.reading.chips.filter(({ kind }) => kind === "kind");
   const kind = kinds.filter(({ ids }) => ids.some((id) => card.kinds.includes(id))).length * POINTS.kind;
-  const isOnlyOfCar =
-    query.reading.rest === "" && query.reading.chips.every(({ kind: it }) => ["line", "year", "trait"].includes(it));
+  const isOnlyOfCar = query.reading.rest === "" && query.reading.chips.every(isOfCar);
   const speaks = named + called + kind > 0 || (isOnlyOfCar && car > 0 && misses.length === 0);
   const breadth = furtherOf(why, words) * POINTS.further;
   const trap = (card.trap ? POINTS.trap : 0) + (card.ended ? POINTS.ended : 0);

@@ -2,11 +2,10 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Given } from "../../../engine/answers/say-planned.ts";
 import type { Look } from "../../../engine/answers/shapes/look.ts";
-import { FITTED } from "../../../engine/scope/space.ts";
+import { lookBox } from "../../at-hand/look-box.ts";
 import { joined, type Own } from "../../at-hand/own.ts";
 import { type Step, writeAddress } from "../../car/state.ts";
 import { stepsOf } from "../../car/steps-of.ts";
-import { capital } from "../../car/view/words.ts";
 
 export interface Speaker {
   readonly href: (address: string) => string;
@@ -38,7 +37,7 @@ function answerView(speaker: Speaker, given: Given): TemplateResult {
   return html`
     <article class="said">
       <p class="big"><span class="sign" aria-hidden="true">${signOf(verdict, says)}</span> ${says}</p>
-      ${look?.outcomes ? lookView(speaker, look, isSaid) : nothing}
+      ${look?.outcomes ? lookBox(speaker, look, isSaid) : nothing}
       ${
         because.length > 0
           ? html`<ul class="because">${because
@@ -50,17 +49,6 @@ function answerView(speaker: Speaker, given: Given): TemplateResult {
       }
       <p><a class="button" href=${speaker.href(path)}>${label}</a></p>
     </article>`;
-}
-
-function lookView({ say }: Speaker, look: Look, isSaid: boolean): TemplateResult {
-  const kind = look.trait.startsWith(`${FITTED} `) ? "found" : "fact";
-  return html`
-    <div class="box look">${isSaid ? nothing : html`<p><b>${look.what}</b></p>`}
-      <p class="choices">${look.outcomes.map(
-        ({ values, words, means }) =>
-          html`<button type="button" class="choice" @click=${() => say({ kind, trait: look.trait, value: values.join(",") })}>
-            ${capital(words)} <small>${means}</small></button>`,
-      )}</p></div>`;
 }
 
 /** The page that answers the same question in full, with the same car. */
