@@ -60,11 +60,11 @@ function runs(file: string): boolean {
 }
 
 /** Debian itself: Ubuntu's package of that name is a pointer to another kind of package. */
-function isDebian(): boolean {
+export function isDebian(): boolean {
   return existsSync("/etc/os-release") && /^ID="?debian"?$/m.test(readFileSync("/etc/os-release", "utf8"));
 }
 
-function run(file: string, args: string[]): void {
+export function run(file: string, args: string[]): void {
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
   const { status, error } = spawnSync(file, args, { stdio: "inherit", env });
   if (status !== 0) console.log(`${file} ${args.join(" ")}: ${error ? error.message : `ended with ${status}`}`);

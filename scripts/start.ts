@@ -4,6 +4,7 @@ import { buildSite } from "../src/build/build-site.ts";
 import { progressOn } from "../src/build/progress.ts";
 import { serve } from "../src/build/serve.ts";
 import { isBuilt, showSummary } from "../src/build/show-summary.ts";
+import { endWithParent } from "./end-with-parent.ts";
 
 const { values } = parseArgs({
   options: {
@@ -25,15 +26,6 @@ if (!isBuilt(summary)) {
 console.log(showSummary(summary, values));
 const served = await serve({ folder: values.site, port: wished });
 for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => void served.close());
-endWithParent();
+endWithParent(() => void served.close());
 if (wished !== 0 && served.port !== wished) console.log(`Port ${wished} is in use, so it is ${served.port}.`);
 console.log(`Ctrl-C ends it. The site is at\n${served.url}`);
-
-/** A signal that ends npm alone ends the shell between npm and this program, and would leave the server behind. */
-function endWithParent(): void {
-  if (!process.env.npm_lifecycle_event) return;
-  const parent = process.ppid;
-  setInterval(() => {
-    if (process.ppid !== parent) void served.close();
-  }, 500).unref();
-}

@@ -8,6 +8,7 @@ import { availableParallelism, constants, setPriority, tmpdir } from "node:os";
 import { join } from "node:path";
 import { ensureBrowser, HOW_TO_GET_A_BROWSER } from "./browser.ts";
 import { countTests, type TestCount } from "./count-tests.ts";
+import { ensureWebServer, HOW_TO_GET_A_WEB_SERVER } from "./web-server.ts";
 
 const TSC = join("node_modules", "typescript", "bin", "tsc");
 const BIOME = join("node_modules", "@biomejs", "biome", "bin", "biome");
@@ -26,13 +27,19 @@ const browser = check("A browser", () => {
   if (path) process.env.YEARMARK_BROWSER = path;
   return path !== undefined;
 });
+check("A web server", () => {
+  const path = ensureWebServer();
+  console.log(path ?? HOW_TO_GET_A_WEB_SERVER);
+  if (path) process.env.YEARMARK_NGINX = path;
+  return path !== undefined;
+});
 const tests = await runTests();
 
 heading("In short");
 for (const name of failed) console.log(`failed: ${name}`);
 if (tests.failed > 0) console.log("failed: Tests");
 if (tests.skipped > 0) console.log(`${tests.skipped} tests skipped`);
-// Types, style and the browser count as one each when they failed: only "0 failed" means that all is well.
+// Types, style, the browser and the web server count as one each when they failed: only "0 failed" means that all is well.
 const allFailed = failed.length + tests.failed;
 console.log(`${tests.passed} passed, ${allFailed} failed`);
 process.exitCode = allFailed > 0 ? 1 : 0;

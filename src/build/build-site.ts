@@ -1,13 +1,16 @@
 /** From a data folder to a published site, stage by stage. Nothing that is published changes before everything is built. */
-import { askIndexOf, textsOf } from "../engine/answers/ask-index.ts";
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import { openKnowledge } from "../engine/answers/knowledge.ts";
-import { cardAddress } from "../engine/ask/card.ts";
-import type { Catalog } from "../engine/records/catalog.ts";
 import { Site } from "../site/site.ts";
+import { articlesOf } from "./articles-of.ts";
 import { bundle } from "./bundle.ts";
 import { type Finding, readFolder } from "./data/read-folder.ts";
-import { type Article, indexSearch } from "./index-search.ts";
+import { indexSearch } from "./index-search.ts";
 import type { Progress } from "./progress.ts";
+import { addressesOf } from "./publish/addresses-of.ts";
+import { MOVED_MAP, movedMap } from "./publish/moved-map.ts";
+import { writeManifest } from "./publish/write-manifest.ts";
 import { publishAtomically } from "./swap.ts";
 import { writeAnswers } from "./write-answers.ts";
 import { writeAsk } from "./write-ask.ts";
@@ -27,11 +30,6 @@ export interface BuildOptions {
   /** Where the site is published: a link to the build that is live. */
   readonly site: string;
   readonly report: Progress;
-}
-
-function articlesOf(catalog: Catalog): Article[] {
-  const titles = new Map(askIndexOf(catalog).cards.map((card) => [cardAddress(card), `${card.id} ${card.title}`]));
-  return textsOf(catalog).map(([address, text]) => ({ address, title: titles.get(address) ?? address, text }));
 }
 
 export async function buildSite({ data, site: place, report }: BuildOptions): Promise<BuildSummary> {
@@ -64,6 +62,10 @@ export async function buildSite({ data, site: place, report }: BuildOptions): Pr
           await writeAsk(catalog, folder, names);
         }),
       );
+    await report.stage("manifest", "hashed", async (stage) => {
+      await writeFile(join(folder, MOVED_MAP), movedMap(site));
+      stage.advance(writeManifest(folder, catalog.maker.site, addressesOf(catalog)));
+    });
   });
   return {
     findings,

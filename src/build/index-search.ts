@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { close, createIndex } from "pagefind";
@@ -11,6 +11,9 @@ export interface Article {
 }
 
 const SENT_AHEAD = 100;
+
+/** Pagefind writes ready-made search boxes beside its index. The site has its own, and nothing loads these 430 kB. */
+const BOXES = /^pagefind-(ui|modular-ui|component-ui|highlight)\./;
 
 /**
  * Indexes articles with Pagefind, into pagefind/. Returns by address what the index calls each of them: a page is told by the results
@@ -38,6 +41,7 @@ export async function indexSearch(
     const written = await index.writeFiles({ outputPath: out });
     if (written.errors.length > 0)
       throw new Error(`The search index could not be written: ${written.errors.join("; ")}`);
+    for (const file of readdirSync(out).filter((name) => BOXES.test(name))) rmSync(join(out, file));
     return articles.length === 0 ? new Map() : namesIn(join(out, "fragment"));
   } finally {
     await close();

@@ -5,6 +5,7 @@ import { carShape } from "../engine/answers/shapes/car.ts";
 import { vocabularyShape } from "../engine/ask/vocabulary-shape.ts";
 import { graphDocument } from "../engine/graph/document.ts";
 import { FILE_KINDS, type FileKind } from "../engine/records/file-kinds.ts";
+import { manifestShape } from "./publish/manifest-shape.ts";
 
 /** For editors: file name to schema, one for each kind of file in a data folder. */
 export function editorSchemas(): Map<string, object> {
@@ -28,6 +29,7 @@ export function answerSchemas(): Map<string, object> {
     ["car.json", toSchema(carShape, "input")],
     ["graph.json", toSchema(graphDocument, "output")],
     ["vocabulary.json", toSchema(vocabularyShape, "output")],
+    ["manifest.json", toSchema(manifestShape, "output")],
   ]);
 }
 

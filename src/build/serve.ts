@@ -14,7 +14,7 @@ export interface Served {
   close(): Promise<void>;
 }
 
-const HOST = "127.0.0.1";
+export const HOST = "127.0.0.1";
 const PORTS_TRIED = 100;
 
 /** What a host should send with every answer. */
@@ -117,7 +117,8 @@ async function notFound(folder: string, request: IncomingMessage, response: Serv
   response.end(request.method === "HEAD" ? undefined : body);
 }
 
-async function listen(server: Server, wished: number): Promise<number> {
+/** Takes the wished port or, when that is in use, the next free one. Returns it. */
+export async function listen(server: Server, wished: number): Promise<number> {
   for (let port = wished; ; port++) {
     try {
       await new Promise<void>((resolve, reject) => {

@@ -17,6 +17,9 @@ import { basename, dirname, join, relative, resolve } from "node:path";
 /** The file that marks a folder as a site of ours, so that it may be replaced. */
 export const SITE_MARK = ".yearmark-site";
 
+/** What is at the place of the site was not built by Yearmark. The message says what to do. */
+export class ForeignSite extends Error {}
+
 const WORKSHOP = ".yearmark";
 const DAY = 24 * 60 * 60 * 1000;
 
@@ -53,7 +56,7 @@ export async function publishAtomically(siteLink: string, build: (folder: string
 async function refuseForeign(link: string): Promise<void> {
   const place = await lookAt(link);
   if (place === "foreign")
-    throw new Error(
+    throw new ForeignSite(
       `${link} is not a site that Yearmark built (it has no file ${SITE_MARK}), so it is left alone. Move it away, or name another folder for the site.`,
     );
 }

@@ -6,6 +6,16 @@ import { answerPart } from "../engine/answers/answer-part.ts";
 import { answerRecord } from "../engine/answers/answer-record.ts";
 import type { Knowledge } from "../engine/answers/knowledge.ts";
 
+/** By its name in data/: a document, made when it is asked for. */
+export function answerDocuments(knowledge: Knowledge): Map<string, () => string> {
+  const { records, parts } = knowledge.catalog;
+  const text = (answer: object): string => `${JSON.stringify(answer, null, 1)}\n`;
+  return new Map([
+    ...[...records.keys()].map((id) => [`records/${id}.json`, () => text(answerRecord(knowledge, id))] as const),
+    ...[...parts.keys()].map((number) => [`parts/${number}.json`, () => text(answerPart(knowledge, number))] as const),
+  ]);
+}
+
 /**
  * Returns how many files were written. Not by Eleventy, which keeps in memory whatever it writes.
  *
@@ -13,13 +23,11 @@ import type { Knowledge } from "../engine/answers/knowledge.ts";
  * what else is under way (the search index is) gets a turn after each.
  */
 export async function writeAnswers(knowledge: Knowledge, folder: string): Promise<number> {
-  const { records, parts } = knowledge.catalog;
-  const write = (name: string, answer: object): Promise<void> => {
-    writeFileSync(join(folder, "data", name), `${JSON.stringify(answer, null, 1)}\n`);
-    return nextTurn();
-  };
   for (const kind of ["records", "parts"]) mkdirSync(join(folder, "data", kind), { recursive: true });
-  for (const id of records.keys()) await write(`records/${id}.json`, answerRecord(knowledge, id));
-  for (const number of parts.keys()) await write(`parts/${number}.json`, answerPart(knowledge, number));
-  return records.size + parts.size;
+  const documents = answerDocuments(knowledge);
+  for (const [name, text] of documents) {
+    writeFileSync(join(folder, "data", name), text());
+    await nextTurn();
+  }
+  return documents.size;
 }

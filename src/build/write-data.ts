@@ -8,21 +8,25 @@ import { sliceOf } from "../engine/records/slice.ts";
 import type { Site } from "../site/site.ts";
 import { answerSchemas, editorSchemas } from "./schemas.ts";
 
+/** By its name in data/: a document, made when it is asked for. */
+export function dataDocuments({ knowledge }: Site): Map<string, () => string> {
+  const { catalog } = knowledge;
+  const json = (value: unknown): string => `${JSON.stringify(value)}\n`;
+  return new Map([
+    ["graph.json", () => json(toDocument(knowledge.graph))],
+    ["graph.gexf", () => toGexf(knowledge.graph, catalog.maker.title)],
+    ["lines.json", () => json(linesIndexOf(catalog))],
+    ...catalog.lines.map((line) => [`lines/${line.id}.json`, () => json(sliceOf(catalog, line))] as const),
+    ...[...answerSchemas(), ...editorSchemas()].map(
+      ([name, schema]) => [`schemas/${name}`, () => `${JSON.stringify(schema, null, 2)}\n`] as const,
+    ),
+  ]);
+}
+
 /** Returns how many files were written. */
 export async function writeData(site: Site, folder: string): Promise<number> {
-  const { catalog, graph } = site.knowledge;
-  const json = (value: unknown): string => `${JSON.stringify(value)}\n`;
-  const files = new Map<string, string>([
-    ["graph.json", json(toDocument(graph))],
-    ["graph.gexf", toGexf(graph, catalog.maker.title)],
-    ["lines.json", json(linesIndexOf(catalog))],
-    ...catalog.lines.map((line): [string, string] => [`lines/${line.id}.json`, json(sliceOf(catalog, line))]),
-    ...[...answerSchemas(), ...editorSchemas()].map(([name, schema]): [string, string] => [
-      `schemas/${name}`,
-      `${JSON.stringify(schema, null, 2)}\n`,
-    ]),
-  ]);
   for (const inner of ["schemas", "lines"]) await mkdir(join(folder, "data", inner), { recursive: true });
-  for (const [name, text] of files) await writeFile(join(folder, "data", name), text);
-  return files.size;
+  const documents = dataDocuments(site);
+  for (const [name, text] of documents) await writeFile(join(folder, "data", name), text());
+  return documents.size;
 }

@@ -12,6 +12,7 @@ import type {
   System,
 } from "../engine/records/catalog.ts";
 import { begins, beginsOnLine, yearsOf, yearsOnLine } from "../engine/records/concerned.ts";
+import { once } from "../engine/records/once.ts";
 import { statementsOf } from "../engine/records/statement.ts";
 
 export interface LineYear {
@@ -31,17 +32,34 @@ export interface Feed {
   readonly records: readonly ChangeRecord[];
 }
 
+/** Lists are made when a page first asks for them: one page needs few of them. */
 export class Site {
   readonly knowledge: Knowledge;
   readonly records: readonly ChangeRecord[];
   readonly parts: readonly Part[];
   readonly components: readonly Component[];
   readonly bulletins: readonly Bulletin[];
-  readonly lineYears: readonly LineYear[];
-  /** Records whose instruction another record ended, the whole of it or a part. */
-  readonly cancelledBy: ReadonlyMap<string, { readonly record: string; readonly whole: boolean }>;
-  readonly recordsByLine: ReadonlyMap<string, readonly ChangeRecord[]>;
-  readonly recordsByYear: ReadonlyMap<number, readonly ChangeRecord[]>;
+  readonly #cancelledBy = once(() => {
+    const cancels = this.records.flatMap((record) => statementsOf(record.statements, "cancels"));
+    return new Map(cancels.map((it) => [it.target, { record: it.record, whole: it.scope === undefined }]));
+  });
+  readonly #recordsByLine = once(
+    () =>
+      new Map(
+        this.catalog.lines.map((line) => [
+          line.id,
+          this.records.filter((record) => yearsOnLine(this.catalog, record, line).length > 0),
+        ]),
+      ),
+  );
+  readonly #recordsByYear = once(() =>
+    Map.groupBy(this.records, (record) => begins(this.catalog, record) ?? Number.NaN),
+  );
+  readonly #lineYears = once(() =>
+    this.catalog.lines.flatMap((line) =>
+      yearsOf(this.catalog.space, line.cars).map((year) => this.#lineYear(line, year)),
+    ),
+  );
 
   constructor(knowledge: Knowledge) {
     const { catalog } = knowledge;
@@ -50,20 +68,21 @@ export class Site {
     this.parts = [...catalog.parts.values()];
     this.components = [...catalog.components.values()];
     this.bulletins = [...catalog.bulletins.values()];
-    const cancels = this.records.flatMap((record) => statementsOf(record.statements, "cancels"));
-    this.cancelledBy = new Map(cancels.map((it) => [it.target, { record: it.record, whole: it.scope === undefined }]));
-    this.recordsByLine = new Map(
-      catalog.lines.map((line) => [
-        line.id,
-        this.records.filter((record) => yearsOnLine(catalog, record, line).length > 0),
-      ]),
-    );
-    this.recordsByYear = Map.groupBy(this.records, (record) => begins(catalog, record) ?? Number.NaN);
-    this.lineYears = catalog.lines.flatMap((line) =>
-      yearsOf(catalog.space, line.cars).map((year) => this.#lineYear(line, year)),
-    );
   }
 
+  get lineYears(): readonly LineYear[] {
+    return this.#lineYears();
+  }
+  /** Records whose instruction another record ended, the whole of it or a part. */
+  get cancelledBy(): ReadonlyMap<string, { readonly record: string; readonly whole: boolean }> {
+    return this.#cancelledBy();
+  }
+  get recordsByLine(): ReadonlyMap<string, readonly ChangeRecord[]> {
+    return this.#recordsByLine();
+  }
+  get recordsByYear(): ReadonlyMap<number, readonly ChangeRecord[]> {
+    return this.#recordsByYear();
+  }
   get catalog(): Catalog {
     return this.knowledge.catalog;
   }

@@ -30,7 +30,7 @@ describe("schemas for editors", () => {
 });
 
 describe("schemas for programs", () => {
-  test("there is one for every answer, and for a question, a car, the graph and the words", () => {
+  test("there is one for every answer, and for a question, a car, the graph, the words and the manifest", () => {
     expect([...answerSchemas().keys()].sort()).toEqual(
       [
         ...Object.keys(QUESTIONS).map((name) => `answer-${name}.json`),
@@ -38,6 +38,7 @@ describe("schemas for programs", () => {
         "car.json",
         "graph.json",
         "vocabulary.json",
+        "manifest.json",
       ].sort(),
     );
   });

@@ -10,6 +10,7 @@ const counts = [
 
 const finding = (severity: "error" | "warning"): Finding => ({
   severity,
+  rule: "shape",
   file: "maker.yaml",
   path: [],
   message: "no field is called 'colour' here",

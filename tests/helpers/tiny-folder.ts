@@ -191,19 +191,21 @@ See [[HY59-01]], [[HT-102|the long pump]] and [[pump]].
 `,
 };
 
-/** How a folder is spoiled: a file's new text, no file any more, or one piece of its text put in place of another. */
-export type Spoil = Readonly<Record<string, string | undefined | readonly [old: string, replacement: string]>>;
+/** How a folder is spoiled: a file's new text, no file any more, or pieces of its text put in place of others, two by two. */
+export type Spoil = Readonly<Record<string, string | undefined | readonly string[]>>;
 
 export function spoiled(spoil: Spoil): Folder {
   const folder: Record<string, string> = { ...TINY };
   for (const [path, how] of Object.entries(spoil)) {
     if (how === undefined) delete folder[path];
     else if (typeof how === "string") folder[path] = how;
-    else {
-      const text = folder[path] ?? "";
-      if (!text.includes(how[0])) throw new Error(`${path} does not say ${how[0]}`);
-      folder[path] = text.replace(how[0], () => how[1]);
-    }
+    else
+      for (let i = 0; i < how.length; i += 2) {
+        const [old, replacement] = [how[i] as string, how[i + 1] as string];
+        const text = folder[path] ?? "";
+        if (!text.includes(old)) throw new Error(`${path} does not say ${old}`);
+        folder[path] = text.replace(old, () => replacement);
+      }
   }
   return folder;
 }
@@ -236,7 +238,7 @@ export function readTexts(folder: Folder): ReadCatalog & { readonly complaints: 
       return [{ path, kind, value: source.value, broken: source.faults.length > 0 }];
     });
   const read = readCatalog(files);
-  return { catalog: read.catalog, complaints: [...faults, ...read.complaints] };
+  return { ...read, complaints: [...faults, ...read.complaints] };
 }
 
 export function catalogOf(folder: Folder = TINY): Catalog {

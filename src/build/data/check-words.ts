@@ -106,7 +106,7 @@ function locateWord(
   said: Pick<Complaint, "message" | "hint">,
 ): Finding {
   const source = sources.get(place.file);
-  const finding = locate({ severity: "warning", ...place, within, ...said }, source);
+  const finding = locate({ severity: "warning", rule: "slip-of-the-pen", ...place, within, ...said }, source);
   const { line, column } = finding.position;
   const written = text.slice(...within);
   if (finding.shown.startsWith(written, column - 1)) return finding;

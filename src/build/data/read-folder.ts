@@ -1,11 +1,11 @@
 /** Reads a data folder: every file in it, in the same order on every machine, and everything that is wrong with them. */
-import { readFileSync, statSync } from "node:fs";
+import { readFileSync, type Stats, statSync } from "node:fs";
 import { readdir } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
-import { readCatalog } from "../../engine/records/read-catalog.ts";
+import { type ReadCatalog, readCatalog } from "../../engine/records/read-catalog.ts";
 import { nearest } from "../../engine/scope/nearest.ts";
 import { MAX_BYTES, type Position, readSource, type Source, unreadable } from "./source.ts";
 
@@ -14,18 +14,23 @@ export interface Finding extends Complaint {
   readonly position: Position;
   /** The line of the file that it is about. */
   readonly shown: string;
+  readonly also?: readonly (NonNullable<Complaint["also"]>[number] & { readonly position?: Position })[];
 }
 
-export interface ReadFolder {
+export interface ReadFolder extends Pick<ReadCatalog, "checks" | "acceptances"> {
   readonly catalog: Catalog | undefined;
   readonly findings: readonly Finding[];
   readonly files: number;
   /** What was read, by path, in the order of the folder. */
   readonly sources: ReadonlyMap<string, Source>;
+  /** By path, how the disk marked a file when it was read. A file that was only just written has none: it is read again next time. */
+  readonly stamps: ReadonlyMap<string, string>;
 }
 
-export async function readFolder(folder: string): Promise<ReadFolder> {
+/** Where the folder was read `before`, only files that are marked otherwise since then are read; what comes back is the same. */
+export async function readFolder(folder: string, before?: Pick<ReadFolder, "sources" | "stamps">): Promise<ReadFolder> {
   const sources = new Map<string, Source>();
+  const stamps = new Map<string, string>();
   const files: DataFile[] = [];
   const complaints: Complaint[] = [];
   for (const path of await listFiles(folder)) {
@@ -35,8 +40,13 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
       continue;
     }
     const fileKind: FileKind = FILE_KINDS[kind];
-    const source = readOne(join(folder, path), path, fileKind.body);
+    const stats = statSync(join(folder, path), { throwIfNoEntry: false });
+    if (!stats) continue; // It went while the folder was read.
+    const stamp = stampOf(stats);
+    const known = stamp === before?.stamps.get(path) ? before?.sources.get(path) : undefined;
+    const source = known ?? readOne(join(folder, path), path, stats.size, fileKind.body);
     sources.set(path, source);
+    if (known || Date.now() - stats.ctimeMs > SETTLED) stamps.set(path, stamp);
     complaints.push(...source.faults);
     files.push({ path, kind, value: source.value, broken: source.faults.length > 0 });
   }
@@ -47,10 +57,21 @@ export async function readFolder(folder: string): Promise<ReadFolder> {
   findings.sort(byGravity);
   return {
     catalog: findings.some((finding) => finding.severity === "error") ? undefined : read.catalog,
+    checks: read.checks,
+    acceptances: read.acceptances,
     findings,
     files: files.length,
     sources,
+    stamps,
   };
+}
+
+/** Two writes within a few milliseconds may get the same time: a file this young (in milliseconds) may have changed since it was read. */
+const SETTLED = 100;
+
+/** Size and times alone are kept by some tools that put another file in the place of one; the number of the file is not. */
+function stampOf({ size, mtimeMs, ctimeMs, ino }: Stats): string {
+  return [size, mtimeMs, ctimeMs, ino].join(" ");
 }
 
 async function listFiles(folder: string): Promise<string[]> {
@@ -62,8 +83,7 @@ async function listFiles(folder: string): Promise<string[]> {
 }
 
 /** Without waiting: for thousands of small files that takes half the time. */
-function readOne(file: string, path: string, body: string | undefined): Source {
-  const { size } = statSync(file);
+function readOne(file: string, path: string, size: number, body: string | undefined): Source {
   if (size > MAX_BYTES)
     return unreadable(
       path,
@@ -87,12 +107,14 @@ function stray(path: string): Complaint {
     "words.yaml",
     "moved.yaml",
     "sums.yaml",
+    "checks.yaml",
     "vehicles/traits.yaml",
     "vehicles/plates.yaml",
   ];
   const meant = nearest(path, names);
   return {
     severity: "warning",
+    rule: "stray-file",
     file: path,
     path: [],
     message: "no kind of file lies here, so it is not read",
@@ -100,9 +122,18 @@ function stray(path: string): Complaint {
   };
 }
 
-export function locate(complaint: Complaint, source: Source | undefined): Finding {
+/** `sources` are the files in which the rest stands that has to do with it. */
+export function locate(
+  complaint: Complaint,
+  source: Source | undefined,
+  sources: ReadonlyMap<string, Source> = new Map(),
+): Finding {
   const position = source?.locate(complaint) ?? { line: 1, column: 1, length: 1 };
-  return { ...complaint, position, shown: source?.line(position.line) ?? "" };
+  const also = complaint.also?.map((place) => {
+    const there = sources.get(place.file)?.locate(place);
+    return there ? { ...place, position: there } : place;
+  });
+  return { ...complaint, ...(also ? { also } : {}), position, shown: source?.line(position.line) ?? "" };
 }
 
 export function byGravity(a: Finding, b: Finding): number {

@@ -1,15 +1,31 @@
 /** Findings as text for a terminal: file:line:column, the line itself with a mark under the fault, what to do. */
 import type { Finding } from "./read-folder.ts";
+import type { Position } from "./source.ts";
 
 export function showFinding(finding: Finding, folder: string): string {
-  const { line, column, length } = finding.position;
-  const head = harmless(`${folder}/${finding.file}:${line}:${column}: ${finding.severity}: ${finding.message}`);
-  const hint = harmless(`    → ${finding.hint}`);
-  if (!finding.shown) return `${head}\n${hint}`;
-  const [shown, at] = cut(finding.shown, column);
+  const { position, severity, rule, message, hint, shown, also = [], car } = finding;
+  const place = (file: string, { line, column }: Pick<Position, "line" | "column">): string =>
+    `${folder}/${file}:${line}:${column}`;
+  return [
+    harmless(`${place(finding.file, position)}: ${severity}: ${message}`),
+    ...(shown ? markedLine(shown, position) : []),
+    ...also.map((it) =>
+      harmless(`    also ${it.position ? place(it.file, it.position) : `${folder}/${it.file}`}: ${it.message}`),
+    ),
+    ...(car ? [harmless(`    for example on ${car.words}`)] : []),
+    harmless(`    → ${hint}`),
+    // What is found of the records as a whole can be weighed otherwise or accepted, by this name.
+    ...(finding.records || finding.names ? [`    check: ${rule}`] : []),
+  ].join("\n");
+}
+
+function markedLine(text: string, { line, column, length }: Position): string[] {
+  const [shown, at] = cut(text, column);
   const gutter = `${String(line).padStart(6)} | `;
-  const mark = `${" ".repeat(6)} | ${" ".repeat(at - 1)}${"^".repeat(Math.max(1, Math.min(length, shown.length - at + 1)))}`;
-  return `${head}\n${gutter}${shown}\n${mark}\n${hint}`;
+  return [
+    `${gutter}${shown}`,
+    `${" ".repeat(6)} | ${" ".repeat(at - 1)}${"^".repeat(Math.max(1, Math.min(length, shown.length - at + 1)))}`,
+  ];
 }
 
 /** One line that counts them: "2 errors, 1 warning". */
@@ -34,6 +50,6 @@ function cut(text: string, column: number): [string, number] {
 }
 
 /** Signs that would move the cursor, colour the terminal or turn the line round are shown as blanks, one for one. */
-function harmless(text: string): string {
+export function harmless(text: string): string {
   return text.replaceAll(/[\p{Cc}\p{Bidi_Control}]/gu, " ");
 }

@@ -1,5 +1,6 @@
 /** One file of a data folder: its text, the value in it, and where in the text each field stands. */
 import {
+  type Document,
   isAlias,
   isCollection,
   isMap,
@@ -11,7 +12,8 @@ import {
   parseDocument,
   visit,
 } from "yaml";
-import type { Complaint } from "../../engine/records/complaint.ts";
+import type { Complaint, Place } from "../../engine/records/complaint.ts";
+import { once } from "../../engine/records/once.ts";
 
 export const MAX_BYTES = 1_000_000;
 
@@ -27,7 +29,7 @@ export interface Source {
   readonly value: unknown;
   /** What keeps the file from being read at all. */
   readonly faults: readonly Complaint[];
-  locate(complaint: Complaint): Position;
+  locate(place: Omit<Place, "file">): Position;
   /** The line with this number, counted from 1. */
   line(number: number): string;
 }
@@ -45,12 +47,7 @@ export function readSource(path: string, written: string, body: string | undefin
       "the file does not begin with facts",
       "write the facts between two lines of '---', the story below them",
     );
-  const doc = parseDocument(parts.yaml, {
-    prettyErrors: false,
-    uniqueKeys: true,
-    stringKeys: true,
-    resolveKnownTags: false,
-  });
+  const doc = parse(parts.yaml);
   const [error] = doc.errors;
   if (error)
     return broken(
@@ -61,15 +58,7 @@ export function readSource(path: string, written: string, body: string | undefin
       `this is not YAML: ${firstLine(error.message)}`,
       yamlHint(error.code),
     );
-  let alias: Node | undefined;
-  visit(doc, {
-    Alias(_, node) {
-      alias ??= node;
-    },
-    Node(_, node) {
-      if (!isAlias(node) && node.anchor) alias ??= node;
-    },
-  });
+  const alias = /[&*]/.test(parts.yaml) ? firstAlias(doc) : undefined;
   if (alias)
     return broken(
       path,
@@ -90,7 +79,9 @@ export function readSource(path: string, written: string, body: string | undefin
       `'${body}' stands among the facts`,
       "write that text below the second '---'",
     );
-  const lines = new Lines(text);
+  // Most files are never complained about: to keep what was parsed of thousands would take longer than to parse one again.
+  const parsed = once(() => parse(parts.yaml));
+  const lines = once(() => new Lines(text));
   const bodyLead = Math.max(0, parts.rest.search(/\S/));
   return {
     text,
@@ -100,11 +91,28 @@ export function readSource(path: string, written: string, body: string | undefin
       const [from, length] =
         body !== undefined && complaint.path[0] === body
           ? inText(parts.restAt + bodyLead, complaint)
-          : inYaml(doc.contents, parts.yaml, parts.at, complaint);
-      return lines.positionAt(from, length);
+          : inYaml(parsed().contents, parts.yaml, parts.at, complaint);
+      return lines().positionAt(from, length);
     },
-    line: (number) => lines.line(number),
+    line: (number) => lines().line(number),
   };
+}
+
+function parse(yaml: string): Document.Parsed {
+  return parseDocument(yaml, { prettyErrors: false, uniqueKeys: true, stringKeys: true, resolveKnownTags: false });
+}
+
+function firstAlias(doc: Document.Parsed): Node | undefined {
+  let alias: Node | undefined;
+  visit(doc, {
+    Alias(_, node) {
+      alias ??= node;
+    },
+    Node(_, node) {
+      if (!isAlias(node) && node.anchor) alias ??= node;
+    },
+  });
+  return alias;
 }
 
 function splitFacts(text: string): { yaml: string; at: number; rest: string; restAt: number } | undefined {
@@ -120,7 +128,7 @@ function broken(path: string, text: string, from: number, length: number, messag
   return {
     text,
     value: text,
-    faults: [{ severity: "error", file: path, path: [], message, hint }],
+    faults: [{ severity: "error", rule: "unreadable", file: path, path: [], message, hint }],
     locate: () => lines.positionAt(from, length),
     line: (number) => lines.line(number),
   };
@@ -131,12 +139,12 @@ export function unreadable(path: string, message: string, hint: string): Source 
   return { ...broken(path, "", 0, 0, message, hint), value: undefined };
 }
 
-function inText(start: number, { within }: Complaint): [number, number] {
+function inText(start: number, { within }: Pick<Place, "within">): [number, number] {
   return within ? [start + within[0], within[1] - within[0]] : [start, 1];
 }
 
 /** The place of a field: its value, its name when the complaint is about the name or the value is missing. */
-function inYaml(contents: unknown, yaml: string, offset: number, complaint: Complaint): [number, number] {
+function inYaml(contents: unknown, yaml: string, offset: number, complaint: Omit<Place, "file">): [number, number] {
   let node: unknown = contents;
   let found: Node | undefined;
   let name: Node | undefined;

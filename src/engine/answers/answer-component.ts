@@ -1,6 +1,5 @@
 /** "What is on record about this component?" Its places, its parts, and every change to it. */
 import { z } from "zod";
-import { into } from "../graph/neighbours.ts";
 import { address, nodeKey } from "../graph/node.ts";
 import type { Component } from "../records/catalog.ts";
 import { nearest } from "../scope/nearest.ts";
@@ -70,7 +69,7 @@ export function answerComponent(knowledge: Knowledge, typed: string): ComponentA
 }
 
 export function viewComponent(knowledge: Knowledge, component: Component): ComponentView {
-  const { catalog, graph } = knowledge;
+  const { catalog } = knowledge;
   const asOther = (one: Component): z.infer<typeof other> => ({
     id: one.id,
     title: one.name,
@@ -96,8 +95,10 @@ export function viewComponent(knowledge: Knowledge, component: Component): Compo
       address: address("record", record.id),
     })),
     cautions: cautionViews(catalog, [component.system], [component.id]),
-    citedBy: into(graph, nodeKey("component", component.id))
-      .filter((one) => one.facts.relation === "cites")
-      .map((one) => ({ id: one.node.id, title: one.node.label, address: one.node.address })),
+    citedBy: (knowledge.citationsOf.get(nodeKey("component", component.id)) ?? []).map(({ id, facts }) => ({
+      id,
+      title: facts.title,
+      address: address("bulletin", id),
+    })),
   };
 }

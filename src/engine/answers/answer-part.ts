@@ -1,6 +1,5 @@
 /** "What is on record about this part?" Where it was built in, what it may and may not stand in for, what replaced it. */
 import { z } from "zod";
-import { into } from "../graph/neighbours.ts";
 import { address, nodeKey } from "../graph/node.ts";
 import type { Part } from "../records/catalog.ts";
 import { type Statement, statementsOf } from "../records/statement.ts";
@@ -119,7 +118,7 @@ function undecided(verdict: "casting number" | "several", what: string, parts: r
 }
 
 export function viewPart(knowledge: Knowledge, part: Part): PartView {
-  const { catalog, graph } = knowledge;
+  const { catalog } = knowledge;
   const { number } = part;
   const statements = knowledge.statementsByPart.get(number) ?? [];
   const component = catalog.components.get(part.component);
@@ -197,9 +196,11 @@ export function viewPart(knowledge: Knowledge, part: Part): PartView {
       address: address("record", id),
     })),
     cautions: cautionViews(catalog, system ? [system.id] : [], [part.component]),
-    citedBy: into(graph, nodeKey("part", number))
-      .filter((one) => one.facts.relation === "cites")
-      .map((one) => ({ id: one.node.id, title: one.node.label, address: one.node.address })),
+    citedBy: (knowledge.citationsOf.get(nodeKey("part", number)) ?? []).map(({ id, facts }) => ({
+      id,
+      title: facts.title,
+      address: address("bulletin", id),
+    })),
   };
 }
 

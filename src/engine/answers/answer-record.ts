@@ -1,6 +1,5 @@
 /** "What does this change record say?" The record whole, with what others say about it. */
 import { z } from "zod";
-import { into } from "../graph/neighbours.ts";
 import { address, nodeKey } from "../graph/node.ts";
 import type { Catalog, ChangeRecord } from "../records/catalog.ts";
 import { concerned } from "../records/concerned.ts";
@@ -179,7 +178,7 @@ function verdictOf({ catalog, cancelsByRecord }: Knowledge, record: ChangeRecord
 
 /** The record as pages and answers show it. */
 export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordView {
-  const { catalog, graph } = knowledge;
+  const { catalog } = knowledge;
   const { facts, stated: statements } = record;
   const key = nodeKey("record", record.id);
   const name = (id: string): z.infer<typeof named> => ({
@@ -187,10 +186,6 @@ export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordVi
     title: catalog.records.get(id)?.facts.title ?? catalog.bulletins.get(id)?.facts.title ?? id,
     address: address(catalog.records.has(id) ? "record" : "bulletin", id),
   });
-  const from = (relation: string): z.infer<typeof named>[] =>
-    into(graph, key)
-      .filter((one) => one.facts.relation === relation)
-      .map((one) => name(one.node.id));
   const cancelledBy = (knowledge.cancelsByRecord.get(record.id) ?? []).map((it) => ({
     ...name(it.record),
     ...withScope(catalog, it.scope),
@@ -277,10 +272,10 @@ export function viewRecord(knowledge: Knowledge, record: ChangeRecord): RecordVi
     ),
     customer: facts.customer,
     links: facts.links.map(name),
-    linkedFrom: from("links-to"),
+    linkedFrom: (knowledge.linksTo.get(key) ?? []).map(({ id }) => name(id)),
     cancels: statementsOf(statements, "cancels").map((it) => ({ ...name(it.target), ...withScope(catalog, it.scope) })),
     cancelledBy,
-    citedBy: from("cites"),
+    citedBy: (knowledge.citationsOf.get(key) ?? []).map(({ id }) => name(id)),
     parts,
   };
 }

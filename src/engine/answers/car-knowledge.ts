@@ -1,7 +1,7 @@
 /** What the answers about a car are drawn from. A page opens it for one model line, without the graph. */
 import type { Catalog } from "../records/catalog.ts";
 import { partsNamed, type Statement, type StatementOf, statementsOf } from "../records/statement.ts";
-import { groupBy } from "./group-by.ts";
+import { groupBy } from "../records/group-by.ts";
 
 export interface CarKnowledge {
   readonly catalog: Catalog;

@@ -39,6 +39,8 @@ export interface Component {
   readonly system: string;
   readonly under: string | undefined;
   readonly places: readonly string[];
+  /** The trait by which its own parts go, where the file says so. */
+  readonly "goes-by"?: string | undefined;
 }
 
 /** A mark by which the parts of one component are told apart. */

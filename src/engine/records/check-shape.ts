@@ -11,12 +11,14 @@ export function checkShape<T>(shape: z.ZodType<T>, value: unknown, complaints: C
 }
 
 function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complaints): void {
+  const error: Complaints["error"] = (at, message, hint, more) =>
+    complaints.error(at, message, hint, { rule: "shape", ...more });
   const path = issue.path.filter((step): step is string | number => typeof step !== "symbol");
   const name = fieldName(path);
   const meaning = describe(shape, path);
   const noSuchValue = (typed: unknown, options: readonly string[]): void => {
     const meant = typeof typed === "string" ? nearest(typed, options) : undefined;
-    complaints.error(
+    error(
       path,
       typed === undefined
         ? `${name} is missing`
@@ -31,7 +33,7 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
       const known = keysAt(shape, path);
       for (const key of issue.keys) {
         const meant = nearest(key, known);
-        complaints.error(
+        error(
           [...path, key],
           `no field is called '${key}' here`,
           meant ? `did you mean '${meant}'?` : `fields are ${known.join(", ")}`,
@@ -43,15 +45,9 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
     case "invalid_type": {
       const wanted = article(issue.expected);
       const unquoted = issue.expected === "string" && typeof issue.input === "number";
-      if (issue.input === null && path.length > 0)
-        complaints.error(path, `${name} is empty`, meaning || `give it ${wanted}`);
-      else if (issue.input === undefined) complaints.error(path, `${name} is missing`, meaning || `give it ${wanted}`);
-      else
-        complaints.error(
-          path,
-          `${name} must be ${wanted}`,
-          unquoted ? "put quotes round it" : meaning || `write ${wanted}`,
-        );
+      if (issue.input === null && path.length > 0) error(path, `${name} is empty`, meaning || `give it ${wanted}`);
+      else if (issue.input === undefined) error(path, `${name} is missing`, meaning || `give it ${wanted}`);
+      else error(path, `${name} must be ${wanted}`, unquoted ? "put quotes round it" : meaning || `write ${wanted}`);
       return;
     }
     case "invalid_value":
@@ -66,25 +62,20 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
         );
       else if (inner)
         complain(shape, { ...inner, path: [...issue.path, ...inner.path] } as z.core.$ZodIssue, complaints);
-      else complaints.error(path, `${name} has no such value`, meaning || "mend the field");
+      else error(path, `${name} has no such value`, meaning || "mend the field");
       return;
     }
     case "invalid_key":
-      complaints.error(
-        path,
-        `${name} is no name for a field: ${issue.issues[0]?.message}`,
-        meaning || "mend the name",
-        {
-          key: true,
-        },
-      );
+      error(path, `${name} is no name for a field: ${issue.issues[0]?.message}`, meaning || "mend the name", {
+        key: true,
+      });
       return;
     case "too_small":
     case "too_big":
-      complaints.error(path, `${name} ${sizeFault(issue)}`, meaning || "mend the field");
+      error(path, `${name} ${sizeFault(issue)}`, meaning || "mend the field");
       return;
     default:
-      complaints.error(
+      error(
         path,
         `${name}: ${issue.message.charAt(0).toLowerCase()}${issue.message.slice(1)}`,
         meaning || "mend the field",

@@ -4,17 +4,34 @@ export type Path = readonly (string | number)[];
 /** What a name is a name of, in the trade's words. */
 export type Naming = "change record" | "record" | "bulletin" | "system" | "component" | "place" | "part";
 
-export interface Complaint {
-  readonly severity: "error" | "warning";
+/** The rules by which a file is read. What breaks one of them cannot be set otherwise or accepted. */
+export type ReadingRule = "unreadable" | "shape" | "unknown-name" | "scope" | "disagreement" | "stray-file";
+
+/** A field of a file, or a piece of its text. */
+export interface Place {
   readonly file: string;
   /** Which field, from the top of the file. */
   readonly path: Path;
-  /** The complaint is about the name of the field, not about its value. */
+  /** The name of the field is meant, not its value. */
   readonly key?: boolean;
-  /** Which characters of the field's text, where only some of them are at fault. */
+  /** Which characters of the field's text, where only some of them are meant. */
   readonly within?: readonly [from: number, to: number];
+}
+
+export interface Complaint extends Place {
+  readonly severity: "error" | "warning";
+  /** The id of the rule that is broken. */
+  readonly rule: string;
   readonly message: string;
   readonly hint: string;
+  /** The records that it comes from, where more than the file tells. */
+  readonly records?: readonly string[];
+  /** What else it is about: parts, settings, places. */
+  readonly names?: readonly string[];
+  /** What stands elsewhere and has to do with it. */
+  readonly also?: readonly (Place & { readonly message: string })[];
+  /** A car that shows it: trait by trait, and in words. */
+  readonly car?: { readonly facts: Readonly<Record<string, string>>; readonly words: string };
   /** The whole complaint is that nothing has this name: no part, or no record, part or component. */
   readonly unknown?: { readonly name: string; readonly as: readonly Naming[] };
 }
@@ -28,11 +45,14 @@ export class Complaints {
     this.#file = file;
   }
 
-  error(path: Path, message: string, hint: string, more: Pick<Complaint, "within" | "key" | "unknown"> = {}): void {
-    this.list.push({ severity: "error", file: this.#file, path, message, hint, ...more });
-  }
-
-  warning(path: Path, message: string, hint: string): void {
-    this.list.push({ severity: "warning", file: this.#file, path, message, hint });
+  /** `rule` is "disagreement" unless it is said. */
+  error(
+    path: Path,
+    message: string,
+    hint: string,
+    more: Pick<Complaint, "within" | "key" | "unknown"> & { rule?: ReadingRule } = {},
+  ): void {
+    const rule: ReadingRule = more.unknown ? "unknown-name" : "disagreement";
+    this.list.push({ severity: "error", file: this.#file, path, rule, message, hint, ...more });
   }
 }

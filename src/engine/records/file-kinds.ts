@@ -2,6 +2,7 @@
 import type { z } from "zod";
 import { bulletin } from "./shapes/bulletin.ts";
 import { change } from "./shapes/change.ts";
+import { checks } from "./shapes/checks.ts";
 import { cautions, system } from "./shapes/components.ts";
 import { maker } from "./shapes/maker.ts";
 import { parts } from "./shapes/parts.ts";
@@ -30,6 +31,7 @@ export const FILE_KINDS = {
   bulletin: { path: /^bulletins\/[^/]+\.md$/, shape: bulletin, body: "text" },
   sums: { path: /^sums\.yaml$/, shape: sums },
   words: { path: /^words\.yaml$/, shape: words },
+  checks: { path: /^checks\.yaml$/, shape: checks },
   moved: { path: /^moved\.yaml$/, shape: moved },
 } as const satisfies Record<string, FileKind>;
 

@@ -5,16 +5,17 @@
 import { echoOf } from "./broken-files.ts";
 import type { Catalog } from "./catalog.ts";
 import { checkShape } from "./check-shape.ts";
-import { type Complaint, Complaints } from "./complaint.ts";
+import { type Complaint, Complaints, type Path } from "./complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKindName, type ValueOf } from "./file-kinds.ts";
 import { resolveBulletins } from "./resolve/bulletins.ts";
-import { resolveComponents } from "./resolve/components.ts";
+import { checkGoesBy, resolveComponents } from "./resolve/components.ts";
 import { checkCautions, checkMoved, checkPlates } from "./resolve/lists.ts";
 import { resolveParts } from "./resolve/parts.ts";
 import { resolveRecords } from "./resolve/records.ts";
 import { resolveSums } from "./resolve/sums.ts";
 import { resolveTraits } from "./resolve/traits.ts";
 import { resolveVehicles } from "./resolve/vehicles.ts";
+import type { ChecksFile } from "./shapes/checks.ts";
 import { maker as makerShape } from "./shapes/maker.ts";
 
 /** A file whose shape holds, with the complaints that may still come. */
@@ -24,10 +25,26 @@ export interface Shaped<K extends FileKindName> {
   readonly complaints: Complaints;
 }
 
+/** What an editor accepts in a file as it stands. */
+export interface Acceptance {
+  readonly file: string;
+  readonly path: Path;
+  /** The id of the check. */
+  readonly check: string;
+  /** Only findings that name all of these. */
+  readonly about: readonly string[];
+  readonly why: string;
+}
+
 export interface ReadCatalog {
   readonly catalog: Catalog | undefined;
   readonly complaints: readonly Complaint[];
+  /** How the checks of the whole are set. */
+  readonly checks: ChecksFile;
+  readonly acceptances: readonly Acceptance[];
 }
+
+const NO_CHECKS: ChecksFile = { rules: [], plausible: [], "never-say": [] };
 
 const NO_MAKER = makerShape.parse({
   name: "Unnamed maker",
@@ -36,6 +53,12 @@ const NO_MAKER = makerShape.parse({
   site: "http://127.0.0.1/",
 });
 
+/** By what a file says: what its shape makes of it. Whoever reads a folder again after one file changed has this of all others. */
+const shapesKnown = new WeakMap<
+  object,
+  { readonly file: DataFile; readonly value: unknown; readonly said: Complaint[] }
+>();
+
 export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const all: Complaints[] = [];
   const shaped = <K extends FileKindName>(kind: K): Shaped<K>[] =>
@@ -43,7 +66,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
       if (file.kind !== kind || file.broken) return [];
       const complaints = new Complaints(file.path);
       all.push(complaints);
-      const value = checkShape<unknown>(FILE_KINDS[kind].shape, file.value, complaints);
+      const value = shapeOnce(file, complaints);
       return value === undefined ? [] : [{ path: file.path, value: value as ValueOf<K>, complaints }];
     });
 
@@ -53,12 +76,17 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   if (!files.some((file) => file.kind === "traits"))
     folder.error([], "the file is missing", "describe there by which traits cars differ; the README shows one");
   const space = resolveTraits(traits[0]);
-  const systems = resolveComponents(shaped("system"));
-  const parts = resolveParts(shaped("parts"), systems.components);
+  const systemFiles = shaped("system");
+  const systems = resolveComponents(systemFiles);
+  checkGoesBy(systemFiles, space);
+  const partFiles = shaped("parts");
+  const parts = resolveParts(partFiles, systems.components);
   const vehicles = resolveVehicles(shaped("vehicles"), space);
-  const records = resolveRecords(shaped("change"), space, systems, parts.parts);
+  const changes = shaped("change");
+  const records = resolveRecords(changes, space, systems, parts.parts);
   parts.checkRecords(records);
-  const bulletins = resolveBulletins(shaped("bulletin"), records, parts.parts, systems.components);
+  const bulletinFiles = shaped("bulletin");
+  const bulletins = resolveBulletins(bulletinFiles, records, parts.parts, systems.components);
   const cautions = checkCautions(shaped("cautions")[0], systems);
   const plates = checkPlates(shaped("plates")[0], space);
   const moved = checkMoved(shaped("moved")[0], {
@@ -71,6 +99,10 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const sums = resolveSums(shaped("sums")[0], { records, components: systems.components, parts: parts.parts });
   const words = shaped("words")[0]?.value ?? { ignore: [], plain: [], mean: [] };
   const maker = shaped("maker")[0]?.value ?? NO_MAKER;
+  const checks = shaped("checks")[0]?.value ?? NO_CHECKS;
+  const acceptances = [...systemFiles, ...partFiles, ...changes, ...bulletinFiles].flatMap(({ path: file, value }) =>
+    value.accept.map((it, i): Acceptance => ({ ...it, file, path: ["accept", i] })),
+  );
 
   const found = all.flatMap((one) => one.list);
   const wrong = new Set(found.map((complaint) => complaint.file));
@@ -78,7 +110,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const isEcho = echoOf(broken);
   const complaints = found.filter((complaint) => !isEcho(complaint));
   if (files.some((file) => file.broken) || complaints.some((complaint) => complaint.severity === "error"))
-    return { catalog: undefined, complaints };
+    return { catalog: undefined, complaints, checks, acceptances };
   const catalog: Catalog = {
     maker,
     space,
@@ -96,5 +128,18 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
     sums,
     words,
   };
-  return { catalog, complaints };
+  return { catalog, complaints, checks, acceptances };
+}
+
+/** The file's value in its shape, or nothing and complaints. Looked at again only when the value is another object than before. */
+function shapeOnce(file: DataFile, complaints: Complaints): unknown {
+  const key = typeof file.value === "object" && file.value !== null ? file.value : undefined;
+  const known = key && shapesKnown.get(key);
+  if (known && known.file.path === file.path && known.file.kind === file.kind) {
+    complaints.list.push(...known.said);
+    return known.value;
+  }
+  const value = checkShape<unknown>(FILE_KINDS[file.kind].shape, file.value, complaints);
+  if (key) shapesKnown.set(key, { file, value, said: [...complaints.list] });
+  return value;
 }

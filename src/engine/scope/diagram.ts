@@ -49,6 +49,8 @@ export class CarSets {
   readonly #joined: Record<Join, Joined> = { and: new Joined(), or: new Joined(), minus: new Joined() };
 
   readonly #traitsOf = new Map<CarSet, ReadonlySet<number>>();
+  /** By trait, then by set. */
+  readonly #valuesOf = new Map<number, Map<CarSet, Ranges>>();
 
   readonly #apart = new Pairs();
   readonly #inside = new Pairs();
@@ -168,6 +170,14 @@ export class CarSets {
 
   /** The values that the trait takes somewhere in the set. */
   valuesOf(set: CarSet, trait: number): Ranges {
+    const asked = this.#valuesOf.get(trait) ?? new Map<CarSet, Ranges>();
+    this.#valuesOf.set(trait, asked);
+    const known = asked.get(set) ?? this.#findValues(set, trait);
+    asked.set(set, known);
+    return known;
+  }
+
+  #findValues(set: CarSet, trait: number): Ranges {
     const found: (readonly [number, number])[] = [];
     const seen = new Set<number>();
     const walk = (at: CarSet): void => {

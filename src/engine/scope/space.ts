@@ -12,11 +12,12 @@ export class Space {
   readonly traits: Trait[];
   readonly sets: CarSets;
   readonly #byName = new Map<string, number>();
-  readonly #declared: number;
+  /** The traits that the data declares, without the "fitted today" ones. */
+  readonly declared: readonly Trait[];
 
   constructor(traits: readonly Trait[]) {
     this.traits = [...traits];
-    this.#declared = traits.length;
+    this.declared = [...traits];
     // Ids first: what one trait is also called never hides the id of another.
     const names = [(trait: Trait) => [trait.id], (trait: Trait) => [...trait.aliases, trait.label]];
     for (const namesOf of names)
@@ -27,11 +28,6 @@ export class Space {
         }
       });
     this.sets = new CarSets((index) => span(this.trait(index)));
-  }
-
-  /** The traits that the data declares, without the "fitted today" ones. */
-  get declared(): readonly Trait[] {
-    return this.traits.slice(0, this.#declared);
   }
 
   trait(index: number): Trait {
@@ -57,7 +53,7 @@ export class Space {
 
   /** Whether a trait is one of those "this part is on the car today". */
   isFitted(trait: number): boolean {
-    return trait >= this.#declared;
+    return trait >= this.declared.length;
   }
 
   /** The number of the trait "this part is on the car today", made where no scope asked for it before. */

@@ -1,6 +1,6 @@
-import { symlink } from "node:fs/promises";
+import { mkdir, rename, rm, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { describe, expect, onTestFinished, test, vi } from "vitest";
 import { type ReadFolder, readFolder } from "../../../src/build/data/read-folder.ts";
 import { MAX_BYTES } from "../../../src/build/data/source.ts";
 import { inShort, onDisk, spoiled, TINY } from "../../helpers/tiny-folder.ts";
@@ -118,4 +118,52 @@ test("an id that leads out of the folder is refused wherever it stands", async (
       ["parts/pump.yaml", "number"],
     ].map(([file, field]) => `${file}: '${field}': letters, digits, - and _ only, beginning with a letter or digit`),
   );
+});
+
+describe("a folder that was read before", () => {
+  /** What was written just now may change again within the same tick of the clock; so the files are made to look older. */
+  const later = (milliseconds = 60_000): void => {
+    vi.setSystemTime(Date.now() + milliseconds);
+    onTestFinished(() => void vi.useRealTimers());
+  };
+  const same = (a: ReadFolder, b: ReadFolder): string[] =>
+    [...a.sources].filter(([path, source]) => b.sources.get(path) === source).map(([path]) => path);
+  const all = Object.keys(TINY);
+
+  test("is not read again where nothing changed", async () => {
+    const folder = await onDisk(TINY);
+    later();
+    const before = await readFolder(folder);
+    expect(same(before, await readFolder(folder, before))).toHaveLength(all.length);
+  });
+
+  test("is read again where files were written, put in the place of others, deleted, renamed and added", async () => {
+    const folder = await onDisk(TINY);
+    later();
+    const before = await readFolder(folder);
+    const at = (path: string): string => join(folder, path);
+    await writeFile(at("maker.yaml"), `${TINY["maker.yaml"]}notice: Ask.\n`);
+    // Of the same length, and not written but renamed over the old one, as many editors save.
+    await writeFile(at("spare"), (TINY["cautions.yaml"] as string).replace("Lower", "Sink "));
+    await rename(at("spare"), at("cautions.yaml"));
+    await rm(at("words.yaml"));
+    await rename(at("changes/1958"), at("changes/1960"));
+    await mkdir(at("changes/1961"));
+    await writeFile(at("changes/1961/XX61-01.md"), "---\nid: [\n---\n");
+    const again = await readFolder(folder, before);
+    const changed = ["maker.yaml", "cautions.yaml", "words.yaml", "changes/1958/FR58-01.md"];
+    expect(same(before, again).sort()).toEqual(all.filter((path) => !changed.includes(path)).sort());
+    const anew = await readFolder(folder);
+    expect([...again.sources.keys()]).toEqual([...anew.sources.keys()]);
+    expect(said(again)).toEqual(said(anew));
+    expect(said(again)[0]).toContain("error 3:1 changes/1961/XX61-01.md: this is not YAML");
+    await rm(at("changes/1961"), { recursive: true });
+    expect((await readFolder(folder, again)).catalog?.maker.notice).toBe("Ask.");
+  });
+
+  test("is read again where a file was written only just before it was read", async () => {
+    later(0); // The clock stands still.
+    const folder = await onDisk(TINY);
+    expect((await readFolder(folder)).stamps.size).toBe(0);
+  });
 });

@@ -46,6 +46,7 @@ test("a missing file has no line to show", async () => {
 describe("the mark stands under the fault", () => {
   const finding = (text: string, column: number, length: number): Finding => ({
     severity: "error",
+    rule: "shape",
     file: "x.yaml",
     path: [],
     message: "wrong",

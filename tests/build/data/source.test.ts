@@ -35,7 +35,7 @@ describe("a complaint finds its place in the text", () => {
 describe("a file that cannot be read says why and where", () => {
   test.each(FAULTS)("%s: %j", (path, text, place, message, hint) => {
     const source = sourceOf(path, text);
-    expect(source.faults).toEqual([{ severity: "error", file: path, path: [], message, hint }]);
+    expect(source.faults).toEqual([{ severity: "error", rule: "unreadable", file: path, path: [], message, hint }]);
     const { line, column } = source.locate(source.faults[0] as Complaint);
     expect(`${line}:${column}`).toBe(place);
     expect(source.value).toBe(text);

@@ -15,6 +15,7 @@ describe("a fault is said once and not echoed by the files that name what it hid
 
 const unknown = (name: string, ...as: Naming[]): Complaint => ({
   severity: "error",
+  rule: "unknown-name",
   file: "x.md",
   path: [],
   message: "",

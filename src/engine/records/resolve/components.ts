@@ -1,6 +1,8 @@
 import { nearest } from "../../scope/nearest.ts";
+import type { Space } from "../../scope/space.ts";
 import type { Component, System } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
+import { mustKnow } from "./names.ts";
 
 export interface Systems {
   readonly systems: readonly System[];
@@ -63,6 +65,18 @@ export function resolveComponents(files: readonly Shaped<"system">[]): Systems {
   }
   systems.sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
   return { systems, systemsById: new Map(systems.map((system) => [system.id, system])), components, places };
+}
+
+/** A component goes by a trait that exists. Without traits nothing can be said. */
+export function checkGoesBy(files: readonly Shaped<"system">[], space: Space): void {
+  if (space.declared.length === 0) return;
+  const known = new Map(space.declared.map((trait) => [trait.id, trait]));
+  for (const { value, complaints } of files)
+    value.components.forEach((component, i) => {
+      const trait = component["goes-by"];
+      if (trait !== undefined)
+        mustKnow(known, trait, "trait", ["components", i, "goes-by"], complaints, "vehicles/traits.yaml");
+    });
 }
 
 function isUnderItself(id: string, components: ReadonlyMap<string, Component>): boolean {

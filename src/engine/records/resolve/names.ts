@@ -16,7 +16,7 @@ export function mustKnow(
     path,
     `no ${what} is called '${name}'`,
     meant ? `did you mean '${meant}'?` : `add it to ${where}, or mend the name`,
-    what === "feature" || what === "trait" ? {} : { unknown: { name, as: [what] } },
+    what === "feature" || what === "trait" ? { rule: "unknown-name" } : { unknown: { name, as: [what] } },
   );
   return false;
 }

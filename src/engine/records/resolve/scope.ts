@@ -1,5 +1,5 @@
 import { ALL } from "../../scope/diagram.ts";
-import { readScope } from "../../scope/read-scope.ts";
+import { type ReadScope, readScope } from "../../scope/read-scope.ts";
 import type { Scope } from "../../scope/scope.ts";
 import { FITTED, type Space } from "../../scope/space.ts";
 import type { Complaints, Path } from "../complaint.ts";
@@ -18,14 +18,28 @@ export function resolveScope(
   parts?: ReadonlyMap<string, unknown>,
 ): Scope {
   if (space.declared.length === 0) return { text, alternatives: [[]], cars: ALL };
-  const read = readScope(space, text);
+  const { read, fitted } = readOnce(space, text);
   if ("scope" in read) {
-    for (const part of parts ? fittedParts(space, read.scope) : [])
+    for (const part of parts ? fitted : [])
       mustKnow(parts as ReadonlyMap<string, unknown>, part, "part", path, complaints, "parts/");
     return read.scope;
   }
-  for (const slip of read.slips) complaints.error(path, slip.message, slip.hint, { within: [slip.from, slip.to] });
+  for (const slip of read.slips)
+    complaints.error(path, slip.message, slip.hint, { within: [slip.from, slip.to], rule: "scope" });
   return { text, alternatives: [[]], cars: ALL };
+}
+
+/** The scopes of a folder by their text: most of them are written more than once. */
+const scopesRead = new WeakMap<Space, Map<string, { readonly read: ReadScope; readonly fitted: readonly string[] }>>();
+
+function readOnce(space: Space, text: string): { readonly read: ReadScope; readonly fitted: readonly string[] } {
+  const known = scopesRead.get(space) ?? new Map();
+  scopesRead.set(space, known);
+  if (!known.has(text)) {
+    const read = readScope(space, text);
+    known.set(text, { read, fitted: "scope" in read ? fittedParts(space, read.scope) : [] });
+  }
+  return known.get(text);
 }
 
 function fittedParts(space: Space, scope: Scope): string[] {
@@ -34,7 +48,7 @@ function fittedParts(space: Space, scope: Scope): string[] {
     .flatMap((clause) =>
       clause.type === "flags"
         ? clause.traits
-            .filter((trait) => trait >= space.declared.length)
+            .filter((trait) => space.isFitted(trait))
             .map((trait) => space.trait(trait).id.slice(FITTED.length + 1))
         : [],
     );

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { day, id, words } from "./common.ts";
+import { accept, day, id, words } from "./common.ts";
 
 export const bulletin = z
   .strictObject({
@@ -7,6 +7,7 @@ export const bulletin = z
     title: words,
     issued: day,
     about: words.describe("One sentence for lists."),
+    accept,
     text: z
       .string()
       .trim()

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { KINDS, NOTHING, VERDICTS } from "../terms.ts";
-import { count, day, id, partNumber, scopeText, sentences, words } from "./common.ts";
+import { accept, count, day, id, partNumber, scopeText, sentences, words } from "./common.ts";
 
 const partOrNone = z
   .union([z.literal(NOTHING), partNumber])
@@ -154,6 +154,7 @@ export const change = z
       .array(z.strictObject({ record: id, scope: scopeText.optional().describe("Default: the whole instruction.") }))
       .default([])
       .describe("Records whose instruction no longer holds. Default: none."),
+    accept,
     story: z
       .string()
       .trim()

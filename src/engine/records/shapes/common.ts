@@ -8,7 +8,14 @@ export const id = z
   .regex(/^[A-Za-z0-9](?:[A-Za-z0-9_-]|\.(?!\.))*$/, "letters, digits, - and _ only, beginning with a letter or digit")
   .max(64);
 
-export const words = z.string().trim().min(1).max(400).describe("Plain words, one line.");
+export const words = z
+  .string()
+  .trim()
+  .min(1)
+  .max(400)
+  // A control character in a name shows nowhere and makes two names of one.
+  .regex(/^\P{Cc}*$/u, "no line breaks and no control characters")
+  .describe("Plain words, one line.");
 export const sentences = z.string().trim().min(1).max(4000).describe("Whole sentences. Markdown is not read here.");
 export const aliases = z
   .array(words)
@@ -41,3 +48,19 @@ export const effort = z
   .describe(
     "How hard it is to see: 1 a glance, 2 open a door or the hood, 3 crawl under, 4 take something off, 5 take it apart.",
   );
+
+export const accept = z
+  .array(
+    z.strictObject({
+      check: id.describe("The id of the check that finds something in this file: 'other-direction-unsaid'."),
+      about: z
+        .array(words)
+        .default([])
+        .describe(
+          "Only findings that name all of these records, parts or settings. Default: all of that check in this file.",
+        ),
+      why: words.describe("Why it stands as it is."),
+    }),
+  )
+  .default([])
+  .describe("Findings of the check that are accepted as they stand, each with a reason. Default: none.");

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { aliases, id, words } from "./common.ts";
+import { accept, aliases, id, words } from "./common.ts";
 
 const component = z.strictObject({
   id,
@@ -12,6 +12,11 @@ const component = z.strictObject({
     .describe(
       "The places on a car that take such a part, each with its own name: 'shoe adjuster, left'. Default: none.",
     ),
+  "goes-by": id
+    .optional()
+    .describe(
+      "The trait by which its parts go, and what is under it: a serial of the unit it sits in, such as the engine number. Records then use that number, never the car's. Default: the car's own.",
+    ),
 });
 export const system = z
   .strictObject({
@@ -20,6 +25,7 @@ export const system = z
     order: z.int().min(1).describe("Where pages list it: 1 first."),
     aliases,
     components: z.array(component).default([]).describe("In the order in which pages list them."),
+    accept,
   })
   .describe("components/<system>.yaml: a system of the car and the components under it.");
 export type SystemFile = z.infer<typeof system>;

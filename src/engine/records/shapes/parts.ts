@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { aliases, count, effort, id, partNumber, words } from "./common.ts";
+import { accept, aliases, count, effort, id, partNumber, words } from "./common.ts";
 
 /** What a mark may be drawn as. */
 export const DRAWN = [
@@ -86,6 +86,7 @@ export const parts = z
     component: id.describe("The component these parts belong to."),
     features: z.array(feature).default([]).describe("The marks by which these parts are told apart, easiest first."),
     parts: z.array(part).min(1),
+    accept,
   })
   .describe("parts/<component>.yaml: the parts of one component and their marks.");
 export type PartsFile = z.infer<typeof parts>;

@@ -12,6 +12,7 @@ test("a known name is fine, an unknown one is said with the nearest known", () =
   expect(complaints.list).toEqual([
     {
       severity: "error",
+      rule: "unknown-name",
       file: "x.yaml",
       path: ["a"],
       message: "no part is called 'HT-10l'",
@@ -20,6 +21,7 @@ test("a known name is fine, an unknown one is said with the nearest known", () =
     },
     {
       severity: "error",
+      rule: "unknown-name",
       file: "x.yaml",
       path: ["b", 0],
       message: "no feature is called 'plough'",

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { groupBy } from "../../../src/engine/answers/group-by.ts";
+import { groupBy } from "../../../src/engine/records/group-by.ts";
 
 test("an item stands under each of its keys, in the order in which items come", () => {
   const groups = groupBy(["ab", "b", "", "ba"], (word) => [...word]);

@@ -1,0 +1,63 @@
+/**
+ * Work that takes seconds with many records, in a thread of its own: pages and the next change never wait for it. The thread
+ * holds the folder in memory for itself.
+ */
+import { Worker } from "node:worker_threads";
+import type { Finding } from "../data/read-folder.ts";
+
+/** What is asked of the thread, and what it answers. */
+export interface Jobs {
+  /** Everything that is said of faultless data beyond what its reading says. */
+  check: { asked: undefined; answer: readonly Finding[] };
+  /** The documents of the map, laid out. */
+  graph: { asked: undefined; answer: ReadonlyMap<string, string> };
+  /** Makes the index of the text search in this folder; answers what it calls each page. */
+  search: { asked: string; answer: ReadonlyMap<string, string> };
+}
+export type Job = keyof Jobs;
+
+export interface Asked {
+  readonly number: number;
+  readonly job: Job;
+  readonly asked: unknown;
+}
+export type Answered = { readonly number: number } & ({ readonly answer: unknown } | { readonly failed: string });
+
+/** The data has errors at this moment, so there is nothing to work on. */
+export const NO_CATALOG = "the data has errors";
+
+export class Aside {
+  readonly #worker: Worker;
+  readonly #waiting = new Map<number, PromiseWithResolvers<unknown>>();
+  #number = 0;
+
+  constructor(folder: string) {
+    this.#worker = new Worker(new URL("./aside-thread.ts", import.meta.url), { workerData: folder });
+    this.#worker.on("message", (message: Answered) => {
+      const waiting = this.#waiting.get(message.number);
+      this.#waiting.delete(message.number);
+      if ("failed" in message) waiting?.reject(new Error(message.failed));
+      else waiting?.resolve(message.answer);
+    });
+    this.#worker.on("error", (error) => this.#giveUp(error));
+    this.#worker.on("exit", () => this.#giveUp(new Error("the thread has ended")));
+    this.#worker.unref();
+  }
+
+  ask<J extends Job>(job: J, asked: Jobs[J]["asked"]): Promise<Jobs[J]["answer"]> {
+    const number = ++this.#number;
+    const waiting = Promise.withResolvers<unknown>();
+    this.#waiting.set(number, waiting);
+    this.#worker.postMessage({ number, job, asked } satisfies Asked);
+    return waiting.promise as Promise<Jobs[J]["answer"]>;
+  }
+
+  async close(): Promise<void> {
+    await this.#worker.terminate();
+  }
+
+  #giveUp(error: Error): void {
+    for (const waiting of this.#waiting.values()) waiting.reject(error);
+    this.#waiting.clear();
+  }
+}

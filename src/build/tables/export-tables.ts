@@ -1,0 +1,95 @@
+/** npm run export: every table of a data folder as CSV files in a folder, or as sheets of one workbook; import reads both back. */
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { type DataFile, kindOf } from "../../engine/records/file-kinds.ts";
+import { readFolder } from "../data/read-folder.ts";
+import { headersOf, TABLES } from "./all-tables.ts";
+import { guard } from "./formula-guard.ts";
+import type { Say } from "./import-sheets.ts";
+import { type CellValue, textOf } from "./sheet.ts";
+import { counted } from "./show-plan.ts";
+import type { Table } from "./table.ts";
+import { tableRows } from "./table-rows.ts";
+import { OUR_CSV, writeCsv } from "./write-csv.ts";
+import { writeXlsx } from "./write-xlsx.ts";
+
+export interface ExportOptions {
+  readonly data: string;
+  readonly to: string;
+  /** Names of tables; without any, all. */
+  readonly tables: readonly string[];
+  readonly overwrite: boolean;
+}
+
+export async function exportTables({ data, to, tables, overwrite }: ExportOptions, say: Say): Promise<number> {
+  const { sources, findings } = await readFolder(data);
+  const files = [...sources].flatMap(([path, { value, faults }]): DataFile[] => {
+    const kind = kindOf(path);
+    return kind ? [{ path, kind, value, broken: faults.length > 0 }] : [];
+  });
+  const broken = files.filter((file) => file.broken).map(({ path }) => path);
+  if (broken.length > 0) {
+    say(`${broken.join(", ")}: cannot be read, so an export would lack it; mend it first (npm run check)`);
+    return 1;
+  }
+  const wanted = TABLES.filter(({ name }) => tables.length === 0 || tables.includes(name));
+  const sheets = wanted.map((table) => ({ name: table.name, rows: cellsOf(table, tableRows(table, files)) }));
+  const workbook = /\.xlsx$/i.test(to);
+  const out = new Map<string, Uint8Array>();
+  if (workbook) out.set(to, await writeXlsx(to, sheets));
+  else
+    for (const { name, rows } of sheets)
+      out.set(
+        join(to, `${name}.csv`),
+        writeCsv(
+          rows.map((row) => row.map(textOf)),
+          OUR_CSV,
+        ),
+      );
+  const there = [...out.keys()].filter((path) => existsSync(path));
+  if (there.length > 0 && !overwrite) {
+    say(`${there.join(", ")}: is there already; name another place, or add --overwrite`);
+    return 1;
+  }
+  if (!workbook) mkdirSync(to, { recursive: true });
+  else mkdirSync(dirname(to), { recursive: true });
+  writeAll(out);
+  for (const { name, rows } of sheets) say(`${String(rows.length - 1).padStart(6)}  ${name}`);
+  const errors = findings.filter(({ severity }) => severity === "error").length;
+  if (errors > 0)
+    say(`The data folder has ${counted(errors, "error")}; what is wrong in it is wrong in the export too.`);
+  say(
+    `${workbook ? basename(to) : `${counted(sheets.length, "file")} in ${to}`}. Back again: npm run import -- ${workbook ? to : join(to, "*.csv")}`,
+  );
+  return 0;
+}
+
+/** Headers first. Amounts are numbers and no formulas; every text is guarded, and what looks like a number stays a text. */
+function cellsOf(table: Table, rows: readonly (readonly string[])[]): CellValue[][] {
+  const lead = table.parents.length;
+  return [
+    headersOf(table),
+    ...rows.map((row) =>
+      row.map((cell, i): CellValue => {
+        const kind = table.columns[i - lead]?.kind;
+        const amount = (kind === "number" || kind === "text-or-number") && String(Number(cell)) === cell;
+        return amount ? Number(cell) : guard(cell);
+      }),
+    ),
+  ];
+}
+
+/** All files ready beside their places first, then renamed: a full disk leaves no half of an export behind. */
+function writeAll(files: ReadonlyMap<string, Uint8Array>): void {
+  const ready = [...files].map(([path, bytes]) => ({
+    path,
+    bytes,
+    next: join(dirname(path), `.${basename(path)}.next`),
+  }));
+  try {
+    for (const { next, bytes } of ready) writeFileSync(next, bytes);
+    for (const { next, path } of ready) renameSync(next, path);
+  } finally {
+    for (const { next } of ready) rmSync(next, { force: true });
+  }
+}

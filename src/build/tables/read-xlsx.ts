@@ -1,0 +1,86 @@
+/** Reads a workbook: every sheet of it, days as year-month-day, formulas by what they last came to. */
+import { unzipSync, zipSync } from "fflate";
+import readWorkbook from "read-excel-file/universal";
+import { MOST_UNPACKED } from "./limits.ts";
+import { type CellValue, type Grid, SheetError, type SheetFile, type SheetRow, unreadableSign } from "./sheet.ts";
+import { FAULT, tameSheet } from "./tame-sheet.ts";
+
+export async function readXlsx(path: string, bytes: Uint8Array): Promise<SheetFile> {
+  const files = unpack(path, bytes);
+  const notes: string[] = [];
+  for (const [name, content] of Object.entries(files)) {
+    if (!/(^|\/)worksheets\/[^/]*\.xml$/.test(name)) continue;
+    const { xml, formulas, beyond } = tameSheet(new TextDecoder().decode(content));
+    if (beyond)
+      throw new SheetError(
+        path,
+        undefined,
+        `its cell ${beyond} lies beyond every sheet that can be read`,
+        "split the sheet",
+      );
+    if (formulas.length > 0) {
+      const which = formulas.slice(0, 5).join(", ");
+      const more = formulas.length > 5 ? " …" : "";
+      notes.push(
+        `${formulas.length} formula${formulas.length === 1 ? "" : "s"}, read by the stored result (${which}${more})`,
+      );
+    }
+    files[name] = new TextEncoder().encode(xml);
+  }
+  const sheets = await readOrSay(path, files);
+  const grids = sheets.map(({ sheet, data }, i): Grid => {
+    const rows = data.map((cells, at) => rowOf(at + 1, cells));
+    return { name: sheet, rows, notes: i === 0 ? notes : [] };
+  });
+  return { path, form: { format: "xlsx" }, grids };
+}
+
+/** Only as much is unpacked as the directory of the archive promises, and that must be little enough. */
+function unpack(path: string, bytes: Uint8Array): Record<string, Uint8Array> {
+  let size = 0;
+  try {
+    return unzipSync(bytes, {
+      filter: ({ name, originalSize }) => {
+        if (!/\.(xml|rels)$/.test(name)) return false;
+        size += originalSize;
+        if (size > MOST_UNPACKED)
+          throw new SheetError(path, undefined, `unpacked it would be larger than ${MOST_UNPACKED} bytes`, "split it");
+        return true;
+      },
+    });
+  } catch (error) {
+    if (error instanceof SheetError) throw error;
+    throw new SheetError(path, undefined, "the workbook is damaged: it cannot be unpacked", "save it again as XLSX");
+  }
+}
+
+async function readOrSay(path: string, files: Record<string, Uint8Array>): ReturnType<typeof readWorkbook> {
+  try {
+    const { buffer } = zipSync(files, { level: 0 });
+    return await readWorkbook(buffer as ArrayBuffer, { trim: false });
+  } catch (error) {
+    // The library throws errors of its own for what it finds, and of any kind for what it does not expect.
+    const said = error instanceof Error ? error.message.split("\n")[0] : "";
+    const row = /at row (\d+)/.exec(said ?? "")?.[1];
+    const what = files["xl/workbook.xml"] ? "the workbook is damaged" : "it is no XLSX workbook";
+    throw new SheetError(path, row ? Number(row) : undefined, `${what} (${said})`, "save it again as XLSX");
+  }
+}
+
+function rowOf(number: number, cells: readonly unknown[]): SheetRow {
+  const faults: string[] = [];
+  const read = cells.map((cell): CellValue => {
+    if (typeof cell === "string") {
+      if (cell.startsWith(FAULT)) {
+        faults.push(cell.slice(FAULT.length));
+        return null;
+      }
+      const sign = unreadableSign(cell);
+      if (sign) faults.push(`the row holds ${sign}`);
+      return cell;
+    }
+    if (cell instanceof Date) return Number.isNaN(cell.valueOf()) ? null : cell;
+    return typeof cell === "number" || typeof cell === "boolean" ? cell : null;
+  });
+  return { number, cells: read, ...(faults.length > 0 ? { fault: faults.join("; ") } : {}) };
+}

@@ -1,0 +1,30 @@
+/** Reads a data folder as it would be with some files written otherwise, so that nothing is written that does not hold. */
+import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
+import { readCatalog } from "../../engine/records/read-catalog.ts";
+import { byGravity, type Finding, locate, type ReadFolder } from "../data/read-folder.ts";
+import { readSource, type Source } from "../data/source.ts";
+
+export function readWith(
+  read: Pick<ReadFolder, "sources">,
+  files: ReadonlyMap<string, string>,
+  gone: readonly string[] = [],
+): Pick<ReadFolder, "catalog" | "findings" | "sources"> {
+  const sources = new Map<string, Source>(read.sources);
+  for (const path of gone) sources.delete(path);
+  for (const [path, text] of files) {
+    const kind = kindOf(path);
+    if (!kind) throw new Error(`no kind of file lies at ${path}`);
+    const { body }: FileKind = FILE_KINDS[kind];
+    sources.set(path, readSource(path, text, body));
+  }
+  const sorted = [...sources].sort(([a], [b]) => (a < b ? -1 : 1));
+  const { catalog, complaints } = readCatalog(
+    sorted.map(([path, { value, faults }]): DataFile => {
+      return { path, kind: kindOf(path) as DataFile["kind"], value, broken: faults.length > 0 };
+    }),
+  );
+  const findings: Finding[] = [...sorted.flatMap(([, source]) => source.faults), ...complaints]
+    .map((complaint) => locate(complaint, sources.get(complaint.file)))
+    .sort(byGravity);
+  return { catalog, findings, sources: new Map(sorted) };
+}

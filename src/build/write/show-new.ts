@@ -1,0 +1,47 @@
+/** What was written for a new record, part or bulletin, and what to do next, as text for a terminal. */
+import { showFinding } from "../data/show-findings.ts";
+import type { Flags, Gathered } from "./gather-answers.ts";
+import type { Answers, NewKind } from "./new-fields.ts";
+import type { NewFile } from "./new-file.ts";
+
+const NEXT: Readonly<Record<NewKind, string>> = {
+  record:
+    "Next: write into it what the record states (built, supersedes, stands-in, settings …), then npm run check. npm run dev shows its page.",
+  part: "Next: a record that says where it is built, or what it stands in for; then npm run check.",
+  bulletin: "Next: npm run check, which follows its citations. npm run dev shows its page.",
+};
+
+export function showNew(kind: NewKind, { path, grown }: NewFile, folder: string): string {
+  return `${grown ? "Added to" : "Wrote"} ${folder}/${path}\n${NEXT[kind]}`;
+}
+
+export function showMissing(kind: NewKind, { missing, faults }: Extract<Gathered, { missing: unknown }>): string {
+  const flags = missing.map((name) => `--${name}`).join(", ");
+  return [
+    ...(missing.length > 0 ? [`a new ${kind} also needs ${flags}; in a terminal npm run new asks for them`] : []),
+    ...faults,
+  ].join("\n");
+}
+
+/** So that nothing typed is lost: the whole command once more. */
+export function showWrong(kind: NewKind, file: NewFile, folder: string, answers: Answers, more: Flags): string {
+  return [
+    "Nothing was written, because this would be wrong:",
+    ...file.findings.map((finding) => showFinding(finding, folder)),
+    `Mend it in the command and start it again:\n${commandOf(kind, folder, answers, more)}`,
+  ].join("\n\n");
+}
+
+export function commandOf(kind: NewKind, folder: string, answers: Answers, more: Flags): string {
+  const flags = [...Object.entries(answers), ...Object.entries(more)].flatMap(([name, value]) =>
+    value === undefined ? [] : [value].flat().map((text) => `--${name} ${quoted(text)}`),
+  );
+  return [`npm run new -- ${kind}`, ...(folder === "data" ? [] : [`--data ${quoted(folder)}`]), ...flags].join(
+    " \\\n  ",
+  );
+}
+
+/** For the shells of Unix; a text of plain letters needs no quotes. */
+function quoted(text: string): string {
+  return /^[\w./:=-]+$/.test(text) ? text : `'${text.replaceAll("'", "'\\''")}'`;
+}

@@ -1,0 +1,35 @@
+import type { Catalog, ChangeRecord, Part } from "../records/catalog.ts";
+import type { Path, Place } from "../records/complaint.ts";
+import type { Statement } from "../records/statement.ts";
+
+/** The field of a record's file that holds the statements of a type. */
+const FIELD: Record<Statement["type"], string> = {
+  built: "built",
+  mixed: "mixed",
+  supersedes: "supersedes",
+  "stands-in": "stands-in",
+  kit: "kits",
+  "service-only": "service-only",
+  setting: "settings",
+  interval: "intervals",
+  procedure: "procedures",
+  tool: "tools",
+  "left-alone": "left-alone",
+  cancels: "cancels",
+};
+
+/** A statement, or a field of it. */
+export function placeOf(catalog: Catalog, { record, type, index }: Statement, ...field: Path): Place {
+  return inRecord(catalog.records.get(record) as ChangeRecord, FIELD[type], index, ...field);
+}
+
+export function inRecord({ file }: Pick<ChangeRecord, "file">, ...path: Path): Place {
+  return { file, path };
+}
+
+/** A field of a part in the file of its component. */
+export function inPart(catalog: Catalog, { number, component }: Part, ...field: Path): Place {
+  const siblings = [...catalog.parts.values()].filter((part) => part.component === component);
+  const at = siblings.findIndex((part) => part.number === number);
+  return { file: `parts/${component}.yaml`, path: ["parts", at, ...field] };
+}

@@ -1,0 +1,67 @@
+/** Every rule of the audit, in the order in which the documentation tells them: cars, parts, deliveries, figures, marks, words. */
+import type { Rule } from "./rule.ts";
+import { aimOutsideWindow } from "./rules/aim-outside-window.ts";
+import { cancelsNothing } from "./rules/cancels-nothing.ts";
+import { citesWhatEnded } from "./rules/cites-what-ended.ts";
+import { closedPermission } from "./rules/closed-permission.ts";
+import { deliveredButRefused } from "./rules/delivered-but-refused.ts";
+import { deliveryCircle } from "./rules/delivery-circle.ts";
+import { endedInWordsOnly } from "./rules/ended-in-words-only.ts";
+import { exceptionNamedOnce } from "./rules/exception-named-once.ts";
+import { figurePromised } from "./rules/figure-promised.ts";
+import { implausibleFigure } from "./rules/implausible-figure.ts";
+import { kitContentNotCurrent } from "./rules/kit-content-not-current.ts";
+import { kitInItself } from "./rules/kit-in-itself.ts";
+import { misleadingWords } from "./rules/misleading-words.ts";
+import { mixedUnits } from "./rules/mixed-units.ts";
+import { nearlyTheSame } from "./rules/nearly-the-same.ts";
+import { noCarToFit } from "./rules/no-car-to-fit.ts";
+import { noSuchCar } from "./rules/no-such-car.ts";
+import { nothingTellsApart } from "./rules/nothing-tells-apart.ts";
+import { oneHandOnly } from "./rules/one-hand-only.ts";
+import { onlyPaintTells } from "./rules/only-paint-tells.ts";
+import { otherDirectionUnsaid } from "./rules/other-direction-unsaid.ts";
+import { ownNumberNotUsed } from "./rules/own-number-not-used.ts";
+import { partNowhere } from "./rules/part-nowhere.ts";
+import { permittedAndRefused } from "./rules/permitted-and-refused.ts";
+import { restsOnWithdrawn } from "./rules/rests-on-withdrawn.ts";
+import { runningChangeGap } from "./rules/running-change-gap.ts";
+import { runningChangeWithoutPlant } from "./rules/running-change-without-plant.ts";
+import { splitLeavesCarsOut } from "./rules/split-leaves-cars-out.ts";
+import { twoDeliveries } from "./rules/two-deliveries.ts";
+import { twoFiguresInForce } from "./rules/two-figures-in-force.ts";
+import { twoPartsInOnePlace } from "./rules/two-parts-in-one-place.ts";
+
+export const RULES: readonly Rule[] = [
+  noSuchCar,
+  twoPartsInOnePlace,
+  runningChangeWithoutPlant,
+  runningChangeGap,
+  ownNumberNotUsed,
+  permittedAndRefused,
+  closedPermission,
+  otherDirectionUnsaid,
+  noCarToFit,
+  oneHandOnly,
+  partNowhere,
+  deliveryCircle,
+  twoDeliveries,
+  splitLeavesCarsOut,
+  deliveredButRefused,
+  kitContentNotCurrent,
+  kitInItself,
+  twoFiguresInForce,
+  mixedUnits,
+  aimOutsideWindow,
+  implausibleFigure,
+  figurePromised,
+  exceptionNamedOnce,
+  onlyPaintTells,
+  nothingTellsApart,
+  endedInWordsOnly,
+  cancelsNothing,
+  citesWhatEnded,
+  restsOnWithdrawn,
+  misleadingWords,
+  nearlyTheSame,
+];

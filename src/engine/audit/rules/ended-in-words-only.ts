@@ -1,0 +1,72 @@
+import type { ChangeRecord } from "../../records/catalog.ts";
+import { inRecord } from "../place-of.ts";
+import type { Rule } from "../rule.ts";
+import { textsOf } from "../texts-of.ts";
+
+const ENDS =
+  /\b(?:end(?:s|ed)|cancel(?:s|led|ed)?|withdr(?:aws?|awn|ew)|revok(?:es?|ed)|stopped|no longer (?:holds?|appl(?:y|ies)|counts?))\b/i;
+
+/**
+ * A record of the kind 'cancellation' cancels one; and where a sentence names another record and says that something ended, one of the
+ * two cancels the other, or is withdrawn. The words are English, so other languages are left alone.
+ */
+export const endedInWordsOnly: Rule = {
+  id: "ended-in-words-only",
+  gravity: "error",
+  about: "What a record says has ended is also ended by 'cancels'.",
+  why: "Only the relation ends an instruction: the old record goes on telling people what no longer holds.",
+  mend: "Add 'cancels' with the record's id, and its scope where only some cars are meant.",
+  example: {
+    wrong: {
+      "changes/1958/FR58-01.md": ["Four holes.", "Four holes. With them the rule of HY59-01 no longer holds."],
+      "changes/1959/HY59-01.md": ["cancels:\n  - { record: FR58-01, scope: line=B }\n", ""],
+    },
+    right: {
+      "changes/1958/FR58-01.md": ["Four holes.", "Four holes. With HY59-01 they ended."],
+    },
+  },
+  *find({ catalog }) {
+    if (!/^en\b/.test(catalog.maker.language)) return;
+    for (const record of catalog.records.values()) {
+      if (record.facts.withdrawn !== undefined) continue;
+      if (record.facts.kinds.includes("cancellation") && record.facts.cancels.length === 0)
+        yield {
+          at: inRecord(record, "kinds"),
+          message: "this record is a cancellation, and cancels nothing",
+          hint: "add 'cancels' with the id of the record whose instruction ended",
+          records: [record.id],
+          names: [],
+        };
+      for (const { path, text } of textsOf(record))
+        for (const { from, sentence } of sentencesOf(text)) {
+          if (!ENDS.test(sentence)) continue;
+          const named = idsIn(sentence).find((id) => id !== record.id && catalog.records.has(id));
+          const other = named === undefined ? undefined : catalog.records.get(named);
+          if (!other || isEnded(record, other) || isEnded(other, record)) continue;
+          yield {
+            at: { ...inRecord(record, ...path), within: [from, from + sentence.length] },
+            message: `it says that something ended and names ${other.id}, and neither of the two records cancels the other`,
+            hint: `add 'cancels: [{ record: … }]' to the one that ends it, or say it in other words`,
+            records: [record.id, other.id],
+            names: [],
+          };
+        }
+    }
+  },
+};
+
+function isEnded(by: ChangeRecord, other: ChangeRecord): boolean {
+  return other.facts.withdrawn !== undefined || by.facts.cancels.some((cancel) => cancel.record === other.id);
+}
+
+function* sentencesOf(text: string): Generator<{ from: number; sentence: string }> {
+  for (const match of text.matchAll(/[^.!?;:]+(?:[.!?;:](?!\s|$)[^.!?;:]*)*[.!?;:]?/g)) {
+    const lead = match[0].search(/\S/);
+    if (lead >= 0) yield { from: match.index + lead, sentence: match[0].slice(lead).trimEnd() };
+  }
+}
+
+/** Words with a digit: every id of a record that anybody would tell from a word has one. */
+function idsIn(sentence: string): string[] {
+  return sentence.match(/[A-Za-z0-9](?:[\w.-]*\w)?/g)?.filter((word) => /\d/.test(word)) ?? [];
+}

@@ -1,0 +1,67 @@
+import { isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
+import { NONE } from "../../scope/diagram.ts";
+import { placeOf } from "../place-of.ts";
+import type { Rule } from "../rule.ts";
+
+/**
+ * Within the scope of a permission there is a built car with the part that it speaks of. Where that part may have come to a car in
+ * another way (delivered, in a kit, for repair, in place of yet another one), nothing is said.
+ */
+export const noCarToFit: Rule = {
+  id: "no-car-to-fit",
+  gravity: "warning",
+  about: "A permission speaks of a part that some car in its scope has.",
+  why: "The permission reaches no car; the one that it was meant for is told 'not on record'.",
+  mend: "Mend the number or the scope, or say with 'built' which cars had the part.",
+  example: {
+    wrong: {
+      "changes/1959/HY59-01.md": [
+        "why: It runs dry. }",
+        'why: It runs dry. }\n  - { part: HT-201, for: HT-101, verdict: "yes", scope: line=H; my>=1960 }',
+      ],
+    },
+    right: {
+      "changes/1959/HY59-01.md": [
+        "why: It runs dry. }",
+        'why: It runs dry. }\n  - { part: HT-201, for: HT-101, verdict: "yes", scope: line=H; my=1959 }',
+      ],
+    },
+  },
+  *find({ catalog, index }) {
+    const otherwise = onOtherWays(index);
+    for (const [part, statements] of index.standInsOf)
+      for (const it of statements) {
+        if (it.for === undefined || !isPermission(it) || otherwise.has(it.for)) continue;
+        // What has no place on the car (oil, brake fluid) is never said to be built in.
+        if (catalog.components.get(catalog.parts.get(it.for)?.component ?? "")?.places.length === 0) continue;
+        const built = index.space.any((index.builtWith.get(it.for) ?? []).map((statement) => statement.scope.cars));
+        const cars = catalog.space.sets.and(catalog.buildable, whereHolds(index, it, built, it.place));
+        // A statement that was ended for all its cars is history.
+        if (cars !== NONE || whereHolds(index, it, catalog.buildable, it.place) === NONE) continue;
+        yield {
+          at: placeOf(catalog, it, "for"),
+          message: `${part} is permitted in place of ${it.for}, and no car in the scope has ${it.for}`,
+          hint:
+            built === NONE
+              ? `say with 'built' which cars had ${it.for}, or mend the number`
+              : "mend the number or the scope",
+          records: [it.record],
+          names: [part, it.for],
+        };
+      }
+  },
+};
+
+/** Parts that may be on a car though the plant did not fit them. */
+function onOtherWays({ catalog, ordersOf, standInsOf }: PartIndex): ReadonlySet<string> {
+  const parts = new Set<string>();
+  for (const rules of ordersOf.values())
+    for (const rule of rules) for (const it of [rule.new, ...rule.with]) parts.add(it);
+  for (const [part, statements] of standInsOf)
+    for (const it of statements) if (isPermission(it)) for (const one of [part, ...it.with]) parts.add(one);
+  for (const { statements } of catalog.records.values())
+    for (const it of statements)
+      if (it.type === "service-only") parts.add(it.part);
+      else if (it.type === "kit") for (const { part } of it.contents) parts.add(part ?? "");
+  return parts;
+}

@@ -1,0 +1,93 @@
+import type { Part } from "../../records/catalog.ts";
+import { groupBy } from "../../records/group-by.ts";
+import type { Interval, Setting } from "../../records/statement.ts";
+import { type CarSet, NONE } from "../../scope/diagram.ts";
+import { inForce } from "../in-force.ts";
+import { pairs } from "../pairs.ts";
+import { placeOf } from "../place-of.ts";
+import type { Rule, World } from "../rule.ts";
+
+/**
+ * Of any two figures of one component and name, or intervals of one name, that say otherwise, no built car is in the scopes of both
+ * once records that were ended are left out. Where each asks for a part of the same component on the car today, each speaks
+ * of its own part: a car with one of them left and the other right has both figures. Other conditions are no way out: under one name there is one figure.
+ */
+export const twoFiguresInForce: Rule = {
+  id: "two-figures-in-force",
+  gravity: "error",
+  about: "Of every setting and every interval at most one figure is in force on a car.",
+  why: "The mechanic finds two figures and takes the one that the reading agrees with.",
+  mend: "End the scope of the one where that of the other begins, or cancel the earlier record. What is another quantity, or is measured otherwise on the same car, gets a name of its own.",
+  example: {
+    wrong: {
+      "changes/1959/HY59-01.md": [
+        "component: lift, scope: line=H }",
+        "component: lift, scope: line=H }\n  - { name: oil pressure, window: ..95, unit: bar, component: lift, scope: my>=1960 }",
+      ],
+    },
+    right: {
+      "changes/1959/HY59-01.md": [
+        "component: lift, scope: line=H }",
+        "component: lift, scope: line=H }\n  - { name: oil pressure, window: ..95, unit: bar, component: lift, scope: line=B; my>=1960 }",
+      ],
+    },
+  },
+  *find(world) {
+    const { catalog, index } = world;
+    const { sets } = catalog.space;
+    const intervals = [...catalog.records.values()].flatMap((record) =>
+      record.statements.filter((it) => it.type === "interval"),
+    );
+    const groups = [
+      ...groupBy(index.settings, (it) => [`${it.component} ${it.name}`]).values(),
+      ...groupBy(intervals, (it) => [it.name]).values(),
+    ];
+    for (const group of groups as Iterable<(Setting | Interval)[]>)
+      for (const [one, other] of pairs(group)) {
+        if (say(one) === say(other)) continue;
+        const all = sets.and(inForce(world, one, one.scope.cars), inForce(world, other, other.scope.cars));
+        if (all === NONE) continue;
+        const both = sets.minus(all, withBothParts(world, one, other));
+        if (both === NONE) continue;
+        const by = one.record === other.record ? "by another line of this record" : `by ${one.record}`;
+        yield {
+          at: placeOf(catalog, other, "scope"),
+          message: `'${other.name}' is ${say(other)} here, and ${say(one)} ${by} on the same cars`,
+          hint: "end the one scope where the other begins, or give what is another quantity another name",
+          records: [other.record, one.record],
+          names: [other.name],
+          also: [{ ...placeOf(catalog, one, "scope"), message: `${say(one)} of the same name` }],
+          cars: both,
+        };
+      }
+  },
+};
+
+/** Cars that have on them a part that the one asks for, and another of its component that the other asks for. */
+function withBothParts({ catalog }: World, one: Setting | Interval, other: Setting | Interval): CarSet {
+  const { space, parts } = catalog;
+  const asked = (it: Setting | Interval): Part[] =>
+    [...parts.values()].filter((part) => {
+      const trait = space.askedFitted(part.number);
+      return trait !== undefined && space.sets.traitsOf(it.scope.cars).has(trait);
+    });
+  const has = (part: Part): CarSet => space.where(space.askedFitted(part.number) as number, [[1, 1]]);
+  const others = asked(other);
+  return space.any(
+    asked(one).flatMap((part) =>
+      others
+        .filter((it) => it.component === part.component && it.number !== part.number)
+        .map((it) => space.sets.and(has(part), has(it))),
+    ),
+  );
+}
+
+function say(it: Setting | Interval): string {
+  if (it.type === "setting") {
+    const window = it.low !== undefined && it.low === it.high ? it.low : `${it.low ?? ""}..${it.high ?? ""}`;
+    return `${window} ${it.unit}${it.nominal === undefined ? "" : `, to be set at ${it.nominal}`}`;
+  }
+  if (it.none) return "without an interval";
+  const every = [it.months && `${it.months} months`, it.miles && `${it.miles} miles`].filter(Boolean).join(" or ");
+  return `${it.once ? "once at" : "every"} ${every}`;
+}

@@ -1,0 +1,10 @@
+import { expect, test } from "vitest";
+import { readFolder } from "../../../src/build/data/read-folder.ts";
+import { folderTexts } from "../../../src/build/write/folder-texts.ts";
+import { onDisk, TINY } from "../../helpers/tiny-folder.ts";
+
+test("every file as it lies on the disk, and nothing that is not of the folder", async () => {
+  const files = { ...TINY, "maker.yaml": `\uFEFF${TINY["maker.yaml"]?.replaceAll("\n", "\r\n")}` };
+  const folder = await onDisk({ ...files, "NOTES.txt": "for ourselves" });
+  expect(Object.fromEntries(folderTexts(folder, await readFolder(folder)))).toEqual(files);
+});

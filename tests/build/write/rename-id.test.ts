@@ -1,0 +1,201 @@
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { type ReadFolder, readFolder } from "../../../src/build/data/read-folder.ts";
+import { folderTexts } from "../../../src/build/write/folder-texts.ts";
+import { mentionsOf } from "../../../src/build/write/mentions.ts";
+import { type Renamed, type RenamedKind, renameId } from "../../../src/build/write/rename-id.ts";
+import { DATA } from "../../helpers/demo-data.ts";
+import { type Folder, readTexts, sourceOf, spoiled } from "../../helpers/tiny-folder.ts";
+
+/** The tiny folder with its ids in comments, texts and citations too. */
+const FOLDER: Folder = {
+  ...spoiled({
+    "bulletins/TB-1.md": [
+      "See [[HY59-01]],",
+      "# HT-102\n\nSee TB-1, [[HY59-01|HY59-01 of 1959]], [it](/records/HY59-01/), [that](/components/pump/),",
+    ],
+    "cautions.yaml": ["text: Lower", "text: After HY59-01 lower"],
+    "changes/1958/FR58-01.md": [
+      "Four holes.",
+      "Four holes, for HT-102. HY59-01 changed that; HY59-011 and HT-102L are others.",
+    ],
+  }),
+  "parts/pump.yaml": `\uFEFF# HT-102 came with HY59-01.\r\n${spoiled({ "parts/pump.yaml": ["castings:", "castings:"] })
+    ["parts/pump.yaml"]?.replaceAll("\n", "\r\n")
+    .replace('"4411"', "HT-102")}`,
+};
+
+const sourcesOf = (folder: Folder): ReadFolder["sources"] =>
+  new Map(Object.entries(folder).map(([path, text]) => [path, sourceOf(path, text)]));
+const rename = (folder: Folder, old: string, next: string, kind?: RenamedKind) => {
+  const { catalog, complaints } = readTexts(folder);
+  const read = { catalog, sources: sourcesOf(folder), findings: complaints } as unknown as ReadFolder;
+  return renameId("data", read, new Map(Object.entries(folder)), { old, next, kind, why: "Renamed." });
+};
+const applied = (folder: Folder, renamed: ReturnType<typeof rename>): Folder => {
+  if ("refused" in renamed) throw new Error(renamed.refused);
+  const after: Record<string, string> = { ...folder };
+  for (const path of renamed.gone) delete after[path];
+  return { ...after, ...Object.fromEntries(renamed.files) };
+};
+const movedIn = (folder: Folder): string[] =>
+  parse(folder["moved.yaml"] as string).moved.map(
+    (move: Record<string, string>) => `${move.kind} ${move.from} ${move.to ?? "-"}`,
+  );
+
+/** The slow twin: word by word, and a word is what stands between signs that no id has. */
+const everyWord = (text: string, old: string, next: string): string =>
+  text
+    .split(/([\p{L}\p{N}_.-]+)/u)
+    .map((word) => (word === old || word === `${old}.` ? word.replace(old, next) : word))
+    .join("");
+
+// kind, old, new, files that get another name
+const IDS: [RenamedKind, string, string, string[]][] = [
+  ["record", "HY59-01", "HY60-7", ["changes/1959/HY59-01.md"]],
+  ["record", "FR58-01", "4411", ["changes/1958/FR58-01.md"]],
+  ["part", "HT-102", "99", []],
+  ["part", "HT-101", "HT.101", []],
+  ["part", "HT-201", "1e5", []],
+  ["bulletin", "TB-1", "TB-01", ["bulletins/TB-1.md"]],
+  ["component", "pump", "oil-pump", ["parts/pump.yaml"]],
+  ["component", "gasket", "seal", ["parts/gasket.yaml"]],
+  ["component", "lift", "1", []],
+  ["system", "hydraulics", "oil", ["components/hydraulics.yaml"]],
+];
+
+describe("everything that has an id can be renamed", () => {
+  test.each(IDS)("%s %s to %s", (kind, old, next, gone) => {
+    const renamed = rename(FOLDER, old, next) as Renamed;
+    const after = applied(FOLDER, renamed);
+    expect(renamed.gone).toEqual(gone);
+    expect(readTexts(after).complaints).toEqual([]);
+    expect(movedIn(after).at(-1)).toBe(`${kind} ${old} ${next}`);
+    const { catalog } = readTexts(after);
+    const all = {
+      record: catalog?.records,
+      part: catalog?.parts,
+      component: catalog?.components,
+      bulletin: catalog?.bulletins,
+    };
+    const ids = kind === "system" ? catalog?.systems.map(({ id }) => id) : [...(all[kind]?.keys() ?? [])];
+    expect(ids).toContain(next);
+    expect(ids).not.toContain(old);
+  });
+
+  test("of an id that is no word, no mention is left but the ones that say so", () => {
+    for (const [kind, old, next] of IDS.filter(([kind]) => kind !== "component" && kind !== "system")) {
+      const renamed = rename(FOLDER, old, next) as Renamed;
+      const after = applied(FOLDER, renamed);
+      for (const [path, text] of Object.entries(FOLDER)) {
+        if (path === "moved.yaml") continue;
+        const place = renamed.gone.includes(path) ? path.replace(old, next) : path;
+        const left = renamed.mentions.filter((mention) => mention.file === path && mention.as === "left");
+        expect(mentionsOf(after[place] as string, old), `${kind} ${path}`).toHaveLength(left.length);
+        const quoted = /^[\d.e]+$/.test(next) ? text : everyWord(text, old, next);
+        if (left.length === 0 && quoted !== text) expect(after[place]).toBe(quoted);
+        if (mentionsOf(text, old).length === 0) expect(after[place]).toBe(text);
+      }
+    }
+  });
+
+  test("each mention is shown with its place and what it is", () => {
+    const { mentions } = rename(FOLDER, "HT-102", "HT-103") as Renamed;
+    const shown = mentions.map(({ file, line, column, as, why }) =>
+      [`${file}:${line}:${column}`, as, why].filter(Boolean).join(" "),
+    );
+    expect(shown).toContain("bulletins/TB-1.md:8:3 text");
+    expect(shown).toContain("parts/pump.yaml:1:3 text");
+    expect(shown).toContain("parts/pump.yaml:10:13 reference");
+    expect(shown).toContain("parts/pump.yaml:12:16 left what is read off the part itself");
+    expect(shown).toContain("changes/1959/HY59-01.md:11:26 reference");
+    expect(shown.filter((line) => line.includes(" citation"))).toHaveLength(1);
+  });
+
+  test("a part that a scope wants on the car", () => {
+    const path = "changes/1959/HY59-01.md";
+    const folder = spoiled({
+      [path]: ["scope: fitted=HT-201", 'scope: "line=B; fitted!=HT-101,HT-201 || fitted = HT-201"'],
+    });
+    const after = applied(folder, rename(folder, "HT-201", "HT-211"));
+    expect(after[path]).toContain('"line=B; fitted!=HT-101,HT-211 || fitted = HT-211"');
+  });
+});
+
+describe("moved.yaml", () => {
+  const twice = applied(FOLDER, rename(FOLDER, "HY59-01", "HY59-02"));
+
+  test("every older id leads to the newest in one step", () => {
+    const after = applied(twice, rename(twice, "HY59-02", "HY59-03"));
+    expect(readTexts(after).complaints).toEqual([]);
+    expect(movedIn(after)).toEqual([
+      "record HY-1 HY59-03",
+      "part HT-099 -",
+      "record HY59-01 HY59-03",
+      "record HY59-02 HY59-03",
+    ]);
+  });
+
+  test("an id that is used again leads nowhere, and all that was changed is as before", () => {
+    const back = rename(twice, "HY59-02", "HY59-01");
+    const after = applied(twice, back);
+    expect((back as Renamed).moved).toContain("'HY59-01' is used again, so it no longer leads to 'HY59-02'");
+    expect(movedIn(after)).toEqual(["record HY-1 HY59-01", "part HT-099 -", "record HY59-02 HY59-01"]);
+    expect({ ...after, "moved.yaml": "" }).toEqual({ ...FOLDER, "moved.yaml": "" });
+  });
+
+  test("is made where there is none", () => {
+    const { "moved.yaml": _, ...folder } = FOLDER;
+    const after = applied(folder, rename(folder, "TB-1", "TB-2"));
+    expect(after["moved.yaml"]).toContain("# yaml-language-server: $schema=");
+    expect(movedIn(after)).toEqual(["bulletin TB-1 TB-2"]);
+  });
+});
+
+describe("it is refused, and why is said", () => {
+  const both = spoiled({
+    "components/frame.yaml": ["order: 2\n", "order: 2\ncomponents: [{ id: HT-101, name: beam }]\n"],
+  });
+  // folder, old, new, kind, what is said
+  test.each<[Folder, string, string, RenamedKind | undefined, RegExp]>([
+    [FOLDER, "HY59-01", "FR58-01", undefined, /^a record is called 'FR58-01' already$/],
+    [FOLDER, "HY59-01", "HT-101", undefined, /^a part is called 'HT-101' already$/],
+    [FOLDER, "HY59-01", "HY59-01", undefined, /called 'HY59-01' already/],
+    [FOLDER, "HY59-01", "hy59-01", undefined, /capitals only/],
+    [FOLDER, "HY59-01", "fr58-01", undefined, /'FR58-01' already, and 'fr58-01' differs from it in capitals only/],
+    [FOLDER, "HY59-01", "a/b", undefined, /^'a\/b' cannot be an id: letters/],
+    [FOLDER, "HY59-01", "x".repeat(65), undefined, /cannot be an id/],
+    [FOLDER, "HT-101", "none", undefined, /would not hold afterwards/],
+    [FOLDER, "HT-101", "HT-099", undefined, /'HT-099' was the id of another part \(never delivered\)/],
+    [FOLDER, "HY-1", "HY-2", undefined, /'HY-1' is no longer used: it is now 'HY59-01'/],
+    [FOLDER, "HT-099", "HY-2", undefined, /'HT-099' is no longer used: never delivered/],
+    [FOLDER, "HY59-1", "HY-2", undefined, /^no record, .* is called 'HY59-1': did you mean 'HY59-01'\?$/],
+    [FOLDER, "HT-101", "HT-1", "record", /^no record is called 'HT-101'$/],
+    [
+      both,
+      "HT-101",
+      "HT-1",
+      undefined,
+      /^'HT-101' is the id of a part and of a component: say which with --kind part or --kind component$/,
+    ],
+    [spoiled({ "maker.yaml": ["name:", "nome:"] }), "HY59-01", "HY59-02", undefined, /has errors/],
+  ])("%#", (folder, old, next, kind, said) => {
+    const refused = rename(folder, old, next, kind);
+    expect("refused" in refused && refused.refused).toMatch(said);
+  });
+
+  test("with --kind it is clear which", () => {
+    const after = applied(both, rename(both, "HT-101", "beam", "component"));
+    expect(after["components/frame.yaml"]).toContain("id: beam");
+    expect(after["parts/pump.yaml"]).toContain("HT-101");
+  });
+});
+
+test("a record of the demonstration: nothing but its id differs", async () => {
+  const read = await readFolder(DATA);
+  const texts = folderTexts(DATA, read);
+  const [old = ""] = [...(read.catalog?.records.keys() ?? [])];
+  const there = renameId(DATA, read, texts, { old, next: `${old}-x`, why: "Renamed." }) as Renamed;
+  for (const [path, text] of there.files)
+    if (path !== "moved.yaml") expect(text.replaceAll(`${old}-x`, old)).toBe(texts.get(path.replace(`${old}-x`, old)));
+});

@@ -1,0 +1,41 @@
+/** Every rule is shown at work: it finds its own fault in the one example and is silent on the mended twin. */
+import { describe, expect, test } from "vitest";
+import { audit } from "../../../src/engine/audit/audit.ts";
+import type { ExampleFiles, Rule } from "../../../src/engine/audit/rule.ts";
+import { RULES } from "../../../src/engine/audit/rules.ts";
+import { inShort, readTexts, spoiled } from "../../helpers/tiny-folder.ts";
+
+function foundBy(rule: Rule, files: ExampleFiles) {
+  const { catalog, checks, acceptances, complaints } = readTexts(spoiled(files));
+  if (!catalog) throw new Error(complaints.map(inShort).join("\n"));
+  return audit(catalog, checks, acceptances, [rule]).complaints;
+}
+
+describe.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => {
+  test("finds its fault, says how to mend it, and names a place in the files", () => {
+    const found = foundBy(rule, rule.example.wrong);
+    expect(found).not.toEqual([]);
+    for (const complaint of found) {
+      expect(complaint).toMatchObject({ rule: rule.id, severity: rule.gravity });
+      expect(complaint.path.length).toBeGreaterThan(0);
+      expect(complaint.hint).not.toBe("");
+      expect([...(complaint.records ?? []), ...(complaint.names ?? [])]).not.toEqual([]);
+    }
+  });
+
+  test("is silent on the mended twin", () => {
+    expect(foundBy(rule, rule.example.right).map(inShort)).toEqual([]);
+  });
+});
+
+test("on a faultless folder every rule is silent", () => {
+  const { catalog, checks, acceptances } = readTexts(spoiled({}));
+  if (!catalog) throw new Error("the tiny folder has faults");
+  expect(audit(catalog, checks, acceptances).complaints.map(inShort)).toEqual([]);
+});
+
+test("ids are unique and made of plain words", () => {
+  const ids = RULES.map((rule) => rule.id);
+  expect(new Set(ids).size).toBe(ids.length);
+  for (const id of ids) expect(id).toMatch(/^[a-z]+(-[a-z]+)+$/);
+});
