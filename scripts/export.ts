@@ -1,5 +1,6 @@
 /** npm run export -- --to PLACE: the tables of a data folder as CSV files or as one workbook. */
 
+import { statSync } from "node:fs";
 import { TABLES } from "../src/build/tables/all-tables.ts";
 import { exportTables } from "../src/build/tables/export-tables.ts";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
@@ -25,4 +26,7 @@ if (to === undefined) misuse(USAGE, "--to is missing: where shall the tables go?
 mustBeFolder(USAGE, "--data", data);
 const unknown = tables.find((name) => !NAMES.includes(name));
 if (unknown !== undefined) misuse(USAGE, `no table is called '${unknown}'`);
+const there = statSync(to, { throwIfNoEntry: false });
+if (there && there.isDirectory() === /\.xlsx$/i.test(to))
+  misuse(USAGE, `--to ${to}: that is a ${there.isDirectory() ? "folder" : "file"}`);
 process.exitCode = await exportTables({ data, to, tables, overwrite }, console.log);

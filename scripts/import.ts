@@ -1,5 +1,6 @@
 /** npm run import -- FILE…: rows of spreadsheets into a data folder; a trial unless --write is said. */
 import { statSync } from "node:fs";
+import { dirname } from "node:path";
 import { importSheets } from "../src/build/tables/import-sheets.ts";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
@@ -35,6 +36,8 @@ mustBeFolder(USAGE, "--data", values.data);
 const files = [...positionals, ...(values.map === undefined ? [] : [values.map])];
 for (const path of files)
   if (!statSync(path, { throwIfNoEntry: false })?.isFile()) misuse(USAGE, `${path}: there is no such file`);
+for (const path of [values.propose, values.rejects])
+  if (path !== undefined) mustBeFolder(USAGE, `the folder of ${path},`, dirname(path));
 if (values.delimiter !== undefined && !/^([^\r\n"]|\\t)$/.test(values.delimiter))
   misuse(USAGE, "--delimiter takes one sign, such as ';' or '\\t'");
 if (values.rejects !== undefined && positionals.length > 1)

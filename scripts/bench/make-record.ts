@@ -60,18 +60,16 @@ export function makeRecord(thread: Thread, parts: NewPart[], ids: string[], chan
         ? {
             intervals: [
               {
-                name: `look at the ${component.name}`,
+                name: `look at the ${thread.places[0]}`,
                 months: chance.pick([6, 12, 24]),
                 miles: chance.pick([6000, 12_000]),
-                scope: from,
+                scope: after,
               },
             ],
           }
         : {}),
       ...(chance.percent(50) ? { "left-alone": [`The bolts round the ${component.name} stay as they were.`] } : {}),
-      ...(chance.percent(80)
-        ? { "tell-apart": `Look at the ${component.name} from below, with the wheel off. ${chance.pick(REMEDIES)}.` }
-        : {}),
+      "tell-apart": `Look at the ${[component.name, ...fitted].join(" ")} from below, with the wheel off. ${chance.pick(REMEDIES)}.`,
       otherwise: `${chance.pick(RESULTS)} ${chance.pick(RESULTS)}`,
       ...(chance.percent(60) ? { caution: chance.pick(CAUTIONS) } : {}),
       ...(chance.percent(45) ? { customer: chance.pick(CUSTOMER) } : {}),
@@ -104,16 +102,17 @@ function replace(
   make: (name: string) => string,
   chance: Random,
 ): object {
-  const companion = chance.percent(35) ? [make(`${thread.component.name} washer`)] : [];
+  const permitted = chance.percent(70);
+  const companion = permitted && chance.percent(35) ? [make(`${thread.component.name} washer`)] : [];
   const kit = chance.percent(20) ? make(`${thread.component.name} kit`) : undefined;
   const refusal = chance.pick(["does-not-go-on", "must-not-be-used", "must-not-be-used"]);
-  const permitted = chance.percent(70);
   return {
     built: thread.places.flatMap((place, i) => [
       { place, part: old[i], scope: before },
       { place, part: fitted[i], scope: after },
     ]),
-    ...(chance.percent(60)
+    // What is refused in place of the old part is not delivered for it.
+    ...(chance.percent(60) && permitted
       ? { supersedes: fitted.map((part, i) => ({ old: old[i], new: part, with: companion })) }
       : {}),
     "stands-in": fitted.flatMap((part, i) => [

@@ -5,6 +5,7 @@ import { carShape } from "../engine/answers/shapes/car.ts";
 import { vocabularyShape } from "../engine/ask/vocabulary-shape.ts";
 import { graphDocument } from "../engine/graph/document.ts";
 import { FILE_KINDS, type FileKind } from "../engine/records/file-kinds.ts";
+import { findingsDocument } from "./data/findings-shape.ts";
 import { manifestShape } from "./publish/manifest-shape.ts";
 
 /** For editors: file name to schema, one for each kind of file in a data folder. */
@@ -30,6 +31,7 @@ export function answerSchemas(): Map<string, object> {
     ["graph.json", toSchema(graphDocument, "output")],
     ["vocabulary.json", toSchema(vocabularyShape, "output")],
     ["manifest.json", toSchema(manifestShape, "output")],
+    ["findings.json", toSchema(findingsDocument, "output")],
   ]);
 }
 

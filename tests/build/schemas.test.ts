@@ -30,7 +30,7 @@ describe("schemas for editors", () => {
 });
 
 describe("schemas for programs", () => {
-  test("there is one for every answer, and for a question, a car, the graph, the words and the manifest", () => {
+  test("there is one for every answer, and for a question, a car, the graph, the words, the manifest and findings", () => {
     expect([...answerSchemas().keys()].sort()).toEqual(
       [
         ...Object.keys(QUESTIONS).map((name) => `answer-${name}.json`),
@@ -39,6 +39,7 @@ describe("schemas for programs", () => {
         "graph.json",
         "vocabulary.json",
         "manifest.json",
+        "findings.json",
       ].sort(),
     );
   });

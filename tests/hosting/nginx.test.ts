@@ -58,7 +58,7 @@ describe.skipIf(nginx === "")("nginx", () => {
     writeFileSync(join(release, ".well-known/security.txt"), "contact");
     symlinkSync(release, www);
     server = await start("root", { "/srv/www": www });
-  });
+  }, 120_000);
   afterAll(async () => {
     await server.end();
     rmSync(home, { recursive: true });

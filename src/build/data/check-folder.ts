@@ -1,8 +1,10 @@
 /** Everything that is wrong with a data folder that could be read: what the audit of the records finds, and slips of the pen. */
 import { audit } from "../../engine/audit/audit.ts";
+import { weigh } from "../../engine/audit/weigh.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
 import { checkWords } from "./check-words.ts";
 import { byGravity, type Finding, locate, type ReadFolder } from "./read-folder.ts";
+import { canBeSet, RULE_TEXTS } from "./rule-texts.ts";
 
 /** A finding that a file accepts as it stands, and why. */
 export interface Accepted {
@@ -18,11 +20,15 @@ export interface CheckedFolder {
 
 /** Where the folder could not be read as a whole, only what reading found is said: the rest would be guessed. */
 export function checkFolder(read: ReadFolder): CheckedFolder {
-  if (!read.catalog) return { findings: read.findings, accepted: [] };
-  const { complaints, accepted } = audit(read.catalog, read.checks, read.acceptances);
-  const located = (complaint: Complaint): Finding => locate(complaint, read.sources.get(complaint.file), read.sources);
+  const { catalog, checks, acceptances, sources } = read;
+  if (!catalog) return { findings: read.findings, accepted: [] };
+  const found = [...read.findings, ...audit(catalog, checks), ...checkWords(read)];
+  const { complaints, accepted } = weigh(found, checks, acceptances, RULE_TEXTS.filter(canBeSet));
+  // A place inside a folded text is found by the word; all others by their field.
+  const located = (complaint: Complaint): Finding =>
+    "position" in complaint ? (complaint as Finding) : locate(complaint, sources.get(complaint.file), sources);
   return {
-    findings: [...read.findings, ...complaints.map(located), ...checkWords(read)].sort(byGravity),
+    findings: complaints.map(located).sort(byGravity),
     accepted: accepted.map(({ complaint, why }) => ({ finding: located(complaint), why })),
   };
 }

@@ -40,6 +40,7 @@ export function checkWords({ catalog, sources }: ReadFolder): Finding[] {
   if (!catalog || !/^en\b/.test(catalog.maker.language)) return [];
   const found = slips(textsOf(sources), namesIn(catalog)).map((slip) =>
     locateWord(slip, sources, {
+      names: [slip.word, slip.meant],
       message: `'${slip.word}' looks like a slip: it is rare, and nothing is called so`,
       hint: `did you mean '${slip.meant}'? A word of its own goes into words.yaml, under 'plain'`,
     }),
@@ -103,7 +104,7 @@ function* textsIn(file: string, value: unknown, path: Path, isWords: boolean): G
 function locateWord(
   { word, place: { text, ...place }, within }: PlacedWord<Place>,
   sources: ReadFolder["sources"],
-  said: Pick<Complaint, "message" | "hint">,
+  said: Pick<Complaint, "message" | "hint" | "names">,
 ): Finding {
   const source = sources.get(place.file);
   const finding = locate({ severity: "warning", rule: "slip-of-the-pen", ...place, within, ...said }, source);

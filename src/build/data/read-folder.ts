@@ -1,6 +1,5 @@
 /** Reads a data folder: every file in it, in the same order on every machine, and everything that is wrong with them. */
-import { readFileSync, type Stats, statSync } from "node:fs";
-import { readdir } from "node:fs/promises";
+import { readdirSync, readFileSync, type Stats, statSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
@@ -33,7 +32,7 @@ export async function readFolder(folder: string, before?: Pick<ReadFolder, "sour
   const stamps = new Map<string, string>();
   const files: DataFile[] = [];
   const complaints: Complaint[] = [];
-  for (const path of await listFiles(folder)) {
+  for (const path of listFiles(folder)) {
     const kind = kindOf(path);
     if (!kind) {
       if (/\.(ya?ml|md)$/.test(path)) complaints.push(stray(path));
@@ -74,8 +73,8 @@ function stampOf({ size, mtimeMs, ctimeMs, ino }: Stats): string {
   return [size, mtimeMs, ctimeMs, ino].join(" ");
 }
 
-async function listFiles(folder: string): Promise<string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+function listFiles(folder: string): string[] {
+  const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
   return entries
     .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))

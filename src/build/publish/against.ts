@@ -58,6 +58,7 @@ export function lostAddresses(catalog: Catalog, published: Manifest): Comparison
 export function complaintsAgainst({ lost, lostAnchors }: Comparison): Complaint[] {
   const complaint = (severity: Complaint["severity"], { address, was, mend }: Lost): Complaint => ({
     severity,
+    rule: "published-address",
     file: "moved.yaml",
     path: [],
     message: `the published address ${address} (${was}) would lead nowhere`,

@@ -2,6 +2,7 @@
 import { type DataFile, type FileKindName, kindOf } from "../../engine/records/file-kinds.ts";
 import { isFields } from "../write/without-defaults.ts";
 import { agree, EntryIndex, type Fields, valueAt } from "./entry-index.ts";
+import { REPEATED } from "./identity.ts";
 import type { ImportRow } from "./import-rows.ts";
 import type { Column, Parent, Table } from "./table.ts";
 
@@ -36,7 +37,7 @@ export class Drafts {
   /** What rows of this import have said, so that none says it twice. */
   readonly #said = new Map<string, ImportRow>();
   /** The entries that a row of this import has made, filled or found as it says. */
-  readonly #claimed = new Set<unknown>();
+  readonly #claimed = new Map<unknown, ImportRow>();
   readonly #indexes = new Map<unknown[], EntryIndex>();
 
   constructor(files: ReadonlyMap<string, DataFile>, overwrite: boolean) {
@@ -65,10 +66,7 @@ export class Drafts {
       row.fields.map(([column, value]) => [column.name, value]),
     ]);
     const twin = this.#said.get(said);
-    if (twin)
-      return reject(
-        `it says the same as row ${twin.row.number}${twin.sheet === row.sheet ? "" : ` of ${twin.sheet.grid.name}`}`,
-      );
+    if (twin) return reject(`it says the same as ${whereIs(twin, row)}`);
     const merged = this.#mergeOne(row);
     if (merged.did !== "rejected") this.#said.set(said, row);
     return merged;
@@ -164,7 +162,10 @@ export class Drafts {
     return merged;
   }
 
-  /** The same entry first, then one of the same identity that no other row has spoken of, else a new one. */
+  /**
+   * The same entry first, then one of the same identity that no other row has spoken of, else a new one. Where another row has
+   * spoken of the same thing, the two contradict each other.
+   */
   #list(draft: Draft, above: Place, row: ImportRow): Merged {
     const { table, fields } = row;
     const entries = listIn(above.value, table.field);
@@ -174,21 +175,24 @@ export class Drafts {
     const made = entryOf(table, fields);
     const same = index.same(made);
     if (same !== undefined) {
-      this.#claimed.add(same);
+      this.#claimed.set(same, row);
       return UNCHANGED;
     }
-    const at = index.alike(made).find((place) => !this.#claimed.has(entries[place]));
+    const alike = index.alike(made);
+    const at = alike.find((place) => !this.#claimed.has(entries[place]));
+    const other = at === undefined ? this.#claimed.get(entries[alike[0] ?? -1]) : undefined;
+    if (other && !REPEATED.includes(table.name)) return reject(`it says another thing than ${whereIs(other, row)}`);
     if (at !== undefined) {
       const entry = entries[at] as Fields;
       index.forget(entry);
       const merged = this.#fill(draft, entry, [...above.path, table.field, at], row, fields);
       index.learn(entry, at);
-      if (merged.did !== "rejected") this.#claimed.add(entry);
+      if (merged.did !== "rejected") this.#claimed.set(entry, row);
       return merged;
     }
     index.learn(made, entries.push(made) - 1);
     above.value[table.field] = entries;
-    this.#claimed.add(made);
+    this.#claimed.set(made, row);
     touch(draft, [...above.path, table.field, entries.length - 1], row);
     return WRITTEN;
   }
@@ -200,7 +204,7 @@ export class Drafts {
       const now = valueAt(target, column.path);
       if (agree(now ?? column.fallback, value)) continue;
       const by = now === undefined ? undefined : draft.touched.get(JSON.stringify([...at, ...column.path]))?.row;
-      if (by) against.push(`'${column.name}' says another thing than row ${by.row.number} of ${by.sheet.grid.name}`);
+      if (by) against.push(`'${column.name}' says another thing than ${whereIs(by, row)}`);
       else if (now !== undefined && !this.#overwrite) against.push(`'${column.name}' already says ${shown(now)}`);
       else news.push([column, value]);
     }
@@ -220,6 +224,10 @@ interface Place {
 
 function touch(draft: Draft, path: FieldPath, row: ImportRow): void {
   draft.touched.set(JSON.stringify(path), { path, row });
+}
+
+function whereIs(other: ImportRow, row: ImportRow): string {
+  return `row ${other.row.number}${other.sheet === row.sheet ? "" : ` of ${other.sheet.grid.name}`}`;
 }
 
 function reject(reason: string): Merged {

@@ -6,12 +6,12 @@ import { readFolder } from "../data/read-folder.ts";
 import { headersOf, TABLES } from "./all-tables.ts";
 import { guard } from "./formula-guard.ts";
 import type { Say } from "./import-sheets.ts";
-import { type CellValue, textOf } from "./sheet.ts";
+import { type CellValue, SheetError, textOf } from "./sheet.ts";
 import { counted } from "./show-plan.ts";
 import type { Table } from "./table.ts";
 import { tableRows } from "./table-rows.ts";
 import { OUR_CSV, writeCsv } from "./write-csv.ts";
-import { writeXlsx } from "./write-xlsx.ts";
+import { type OutSheet, writeXlsx } from "./write-xlsx.ts";
 
 export interface ExportOptions {
   readonly data: string;
@@ -35,24 +35,14 @@ export async function exportTables({ data, to, tables, overwrite }: ExportOption
   const wanted = TABLES.filter(({ name }) => tables.length === 0 || tables.includes(name));
   const sheets = wanted.map((table) => ({ name: table.name, rows: cellsOf(table, tableRows(table, files)) }));
   const workbook = /\.xlsx$/i.test(to);
-  const out = new Map<string, Uint8Array>();
-  if (workbook) out.set(to, await writeXlsx(to, sheets));
-  else
-    for (const { name, rows } of sheets)
-      out.set(
-        join(to, `${name}.csv`),
-        writeCsv(
-          rows.map((row) => row.map(textOf)),
-          OUR_CSV,
-        ),
-      );
+  const out = workbook ? await oneWorkbook(to, sheets, say) : csvFiles(to, sheets);
+  if (!out) return 1;
   const there = [...out.keys()].filter((path) => existsSync(path));
   if (there.length > 0 && !overwrite) {
     say(`${there.join(", ")}: is there already; name another place, or add --overwrite`);
     return 1;
   }
-  if (!workbook) mkdirSync(to, { recursive: true });
-  else mkdirSync(dirname(to), { recursive: true });
+  mkdirSync(workbook ? dirname(to) : to, { recursive: true });
   writeAll(out);
   for (const { name, rows } of sheets) say(`${String(rows.length - 1).padStart(6)}  ${name}`);
   const errors = findings.filter(({ severity }) => severity === "error").length;
@@ -64,6 +54,29 @@ export async function exportTables({ data, to, tables, overwrite }: ExportOption
   return 0;
 }
 
+async function oneWorkbook(
+  path: string,
+  sheets: readonly OutSheet[],
+  say: Say,
+): Promise<Map<string, Uint8Array> | undefined> {
+  try {
+    return new Map([[path, await writeXlsx(path, sheets)]]);
+  } catch (error) {
+    if (!(error instanceof SheetError)) throw error;
+    say(error.message);
+    return undefined;
+  }
+}
+
+function csvFiles(folder: string, sheets: readonly OutSheet[]): Map<string, Uint8Array> {
+  return new Map(
+    sheets.map(({ name, rows }) => {
+      const texts = rows.map((row) => row.map(textOf));
+      return [join(folder, `${name}.csv`), writeCsv(texts, OUR_CSV)];
+    }),
+  );
+}
+
 /** Headers first. Amounts are numbers and no formulas; every text is guarded, and what looks like a number stays a text. */
 function cellsOf(table: Table, rows: readonly (readonly string[])[]): CellValue[][] {
   const lead = table.parents.length;
@@ -72,7 +85,8 @@ function cellsOf(table: Table, rows: readonly (readonly string[])[]): CellValue[
     ...rows.map((row) =>
       row.map((cell, i): CellValue => {
         const kind = table.columns[i - lead]?.kind;
-        const amount = (kind === "number" || kind === "text-or-number") && String(Number(cell)) === cell;
+        const amount =
+          (kind === "number" || kind === "text-or-number") && /\d/.test(cell) && String(Number(cell)) === cell;
         return amount ? Number(cell) : guard(cell);
       }),
     ),

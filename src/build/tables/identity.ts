@@ -17,3 +17,6 @@ export const IDENTITY: Readonly<Record<string, readonly string[]>> = {
   cautions: ["id"],
   moved: ["kind", "from"],
 };
+
+/** Two entries may speak of the same thing: a work may have several procedures. */
+export const REPEATED: readonly string[] = ["procedures"];

@@ -62,12 +62,12 @@ export function openSheet(path: string, form: Form, grid: Grid, headerRow?: numb
   return { path, form, grid, headerRow: first, headers, rows };
 }
 
-/** The first row that is not much narrower than the rows round it: offices put a title above, with nothing beside it. */
+/** The first row with more than half as many cells as the widest after it: offices put a title above, with nothing beside it. */
 function likelyHeaders({ rows }: Grid): number | undefined {
   const filled = (row: SheetRow): number => row.cells.filter((cell) => textOf(cell).trim() !== "").length;
   const seen = rows.filter((row) => filled(row) > 0 || row.fault !== undefined).slice(0, 20);
   const widest = Math.max(...seen.map(filled));
-  return seen.find((row) => filled(row) * 2 >= widest)?.number;
+  return seen.find((row) => filled(row) * 2 > widest)?.number;
 }
 
 /** What every row of the sheet says, or why it says nothing. */

@@ -5,6 +5,7 @@ import { Complaints } from "../../engine/records/complaint.ts";
 import { nearest } from "../../engine/scope/nearest.ts";
 import { type Finding, locate } from "../data/read-folder.ts";
 import { readSource } from "../data/source.ts";
+import { isFields } from "../write/without-defaults.ts";
 import { headersOf, TABLES, tableNamed } from "./all-tables.ts";
 
 const filled = z.strictObject({
@@ -20,7 +21,7 @@ const sheetMapping = z.strictObject({
   table: z.string().describe("The table that its rows belong to."),
   header: z.int().min(1).optional().describe("The row with the headers. Default: the first row with anything in it."),
   columns: z
-    .record(z.string(), z.union([z.string().min(1), filled]))
+    .record(z.string(), filled)
     .describe("Column of the table: header of the sheet's column, or that with how it is written."),
   constants: z.record(z.string(), z.string()).default({}).describe("What every row says, without a column of its own."),
   "leave-out": z.array(z.string()).default([]).describe("Columns that are knowingly not brought in."),
@@ -32,7 +33,7 @@ const mappingFile = z.strictObject({
 });
 
 export type Filled = z.infer<typeof filled>;
-export type SheetMapping = Omit<z.infer<typeof sheetMapping>, "columns"> & { columns: Record<string, Filled> };
+export type SheetMapping = z.infer<typeof sheetMapping>;
 
 export interface Mappings {
   readonly sheets: readonly SheetMapping[];
@@ -48,23 +49,30 @@ export interface ReadMapping extends Mappings {
 export function readMapping(path: string, text: string): ReadMapping {
   const source = readSource(path, text, undefined);
   const complaints = new Complaints(path);
-  const value = source.faults.length > 0 ? undefined : checkShape(mappingFile, source.value, complaints);
+  const value = source.faults.length > 0 ? undefined : checkShape(mappingFile, writtenOut(source.value), complaints);
   value?.sheets.forEach((sheet, i) => {
     checkNames(sheet, i, complaints);
   });
   const findings = [...source.faults, ...complaints.list].map((complaint) => locate(complaint, source));
   if (!value || findings.length > 0) return { sheets: [], leaveOut: [], findings };
-  const sheets = value.sheets.map((sheet): SheetMapping => {
-    const columns = Object.entries(sheet.columns).map(([name, how]): [string, Filled] => [
+  return { sheets: value.sheets, leaveOut: value["leave-out"], findings: [] };
+}
+
+/** 'place: Where' is short for 'place: { column: Where }'. */
+function writtenOut(value: unknown): unknown {
+  if (!isFields(value) || !Array.isArray(value.sheets)) return value;
+  const sheets = value.sheets.map((sheet: unknown) => {
+    if (!isFields(sheet) || !isFields(sheet.columns)) return sheet;
+    const columns = Object.entries(sheet.columns).map(([name, how]) => [
       name,
       typeof how === "string" ? { column: how } : how,
     ]);
     return { ...sheet, columns: Object.fromEntries(columns) };
   });
-  return { sheets, leaveOut: value["leave-out"], findings: [] };
+  return { ...value, sheets };
 }
 
-function checkNames(sheet: z.infer<typeof sheetMapping>, i: number, complaints: Complaints): void {
+function checkNames(sheet: SheetMapping, i: number, complaints: Complaints): void {
   const table = tableNamed(sheet.table);
   if (!table) {
     const names = TABLES.map(({ name }) => name);

@@ -66,8 +66,7 @@ export function planImport(folder: Folder, rows: readonly ImportRow[], overwrite
       if (!reasons.includes(reason)) rejected.set(row, [...reasons, reason]);
     };
     for (const error of errors) for (const row of blame(error, changed, written)) add(row, reasonOf(error, changed));
-    for (const { path, touched } of tooLong)
-      for (const { row } of touched.values()) add(row, `${path} would be larger than ${MAX_BYTES} bytes`);
+    for (const draft of tooLong) add(longestOf(draft), `${draft.path} would be larger than ${MAX_BYTES} bytes`);
   }
 }
 
@@ -84,6 +83,12 @@ function reasonOf({ file, path, message, hint }: Complaint, drafts: readonly Dra
   const text = typeof value === "string" || typeof value === "number" ? String(value) : "";
   const said = text !== "" && text.length < 100 && !message.includes(text) ? ` (it says '${text}')` : "";
   return `${message}${said}; ${hint}`;
+}
+
+/** The row that says most: without it there may be room for the others. */
+function longestOf({ touched }: Draft): ImportRow {
+  const rows = [...touched.values()].map(({ row }) => ({ row, size: JSON.stringify(row.fields).length }));
+  return rows.reduce((a, b) => (b.size > a.size ? b : a)).row;
 }
 
 /** Only what some row has written into; the rest was merely looked at. */

@@ -12,6 +12,8 @@ const ONE_BELOW_THE_OTHER = ["left-alone", "notes", "built"];
 /** Quotes and what they make necessary rarely take more. */
 const SIGNS = 10;
 
+const BRACKETS = 4;
+
 const HOW: ToStringOptions = { lineWidth: WIDTH, flowCollectionPadding: true, minContentWidth: 0 };
 
 /** Fields one below the other, the first at the beginning of a line; `indent` is how far the text will stand in. */
@@ -44,8 +46,7 @@ export function yamlOnOneLine(value: unknown): string {
 function style(node: Node | null, name: string, above: string, indent: number, before: number): void {
   if (isScalar(node)) styleText(node, before);
   if (!isCollection(node)) return;
-  const short = before + yamlOnOneLine(node.toJSON()).length + 4 <= WIDTH;
-  if (short && mayBeShort(node, name, above)) {
+  if (mayBeShort(node, name, above) && before + yamlOnOneLine(node.toJSON()).length + BRACKETS <= WIDTH) {
     node.flow = true;
     if (isSeq(node)) node.toString = withoutPadding;
     return;

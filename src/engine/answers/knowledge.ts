@@ -44,8 +44,15 @@ export function openKnowledge(catalog: Catalog, options: { layout: boolean }): K
   );
   const linked = once(() => linksTo(catalog));
   const cited = once(() => citationsOf(catalog));
+  const ofCars = openCarKnowledge(catalog);
   return {
-    ...openCarKnowledge(catalog),
+    catalog,
+    get statementsByPart() {
+      return ofCars.statementsByPart;
+    },
+    get cancelsByRecord() {
+      return ofCars.cancelsByRecord;
+    },
     get graph() {
       return graph();
     },

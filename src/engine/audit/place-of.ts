@@ -29,7 +29,21 @@ export function inRecord({ file }: Pick<ChangeRecord, "file">, ...path: Path): P
 
 /** A field of a part in the file of its component. */
 export function inPart(catalog: Catalog, { number, component }: Part, ...field: Path): Place {
-  const siblings = [...catalog.parts.values()].filter((part) => part.component === component);
-  const at = siblings.findIndex((part) => part.number === number);
-  return { file: `parts/${component}.yaml`, path: ["parts", at, ...field] };
+  const numbers = numbersIn.get(catalog) ?? numberParts(catalog);
+  numbersIn.set(catalog, numbers);
+  return { file: `parts/${component}.yaml`, path: ["parts", numbers.get(number) ?? 0, ...field] };
+}
+
+/** By part, which one it is in its file. Counted once for each catalog. */
+const numbersIn = new WeakMap<Catalog, ReadonlyMap<string, number>>();
+
+function numberParts({ parts }: Catalog): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  return new Map(
+    [...parts.values()].map(({ number, component }): [string, number] => {
+      const at = counts.get(component) ?? 0;
+      counts.set(component, at + 1);
+      return [number, at];
+    }),
+  );
 }

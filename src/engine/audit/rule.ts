@@ -31,7 +31,8 @@ export interface Fault {
 /** Files on top of a small folder of made-up tractors, changed piece by piece: what stands there, what stands there instead, and so on. */
 export type ExampleFiles = Readonly<Record<string, readonly string[]>>;
 
-export interface Rule {
+/** A rule in words, for those who write the data. */
+export interface RuleText {
   readonly id: string;
   readonly gravity: "error" | "warning";
   /** What must hold, in a sentence. */
@@ -42,5 +43,8 @@ export interface Rule {
   readonly mend: string;
   /** `wrong` is found, `right` is not; a test runs both. */
   readonly example: { readonly wrong: ExampleFiles; readonly right: ExampleFiles };
+}
+
+export interface Rule extends RuleText {
   readonly find: (world: World) => Iterable<Fault>;
 }

@@ -50,15 +50,35 @@ export function readScope(space: Space, text: string): ReadScope {
     const clauses: Clause[] = [];
     let set: CarSet = ALL;
     for (const piece of split(part, ";")) {
-      const clause = readClause(space, piece, slip);
-      if (!clause) continue;
-      clauses.push(clause);
-      set = space.sets.and(set, carsOf(space, clause));
+      const read = readClauseOnce(space, piece, slip);
+      if (!read) continue;
+      clauses.push(read.clause);
+      set = space.sets.and(set, read.cars);
     }
     alternatives.push(clauses);
     cars = space.sets.or(cars, set);
   }
   return slips.length > 0 ? { slips } : { scope: { text: text.trim(), alternatives, cars } };
+}
+
+interface ReadClause {
+  readonly clause: Clause;
+  readonly cars: CarSet;
+}
+
+/** Thousands of scopes are put together from few clauses. One with a slip is read again: the slip stands elsewhere each time. */
+const clausesRead = new WeakMap<Space, Map<string, ReadClause>>();
+
+function readClauseOnce(space: Space, piece: Word, slip: Slip): ReadClause | undefined {
+  const known = clausesRead.get(space) ?? new Map<string, ReadClause>();
+  clausesRead.set(space, known);
+  const before = known.get(piece.text);
+  if (before) return before;
+  const clause = readClause(space, piece, slip);
+  if (!clause) return undefined;
+  const read = { clause, cars: carsOf(space, clause) };
+  known.set(piece.text, read);
+  return read;
 }
 
 function readClause(space: Space, clause: Word, slip: Slip): Clause | undefined {

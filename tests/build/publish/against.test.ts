@@ -114,6 +114,7 @@ test("as findings: errors about moved.yaml that say the address, what it was and
   expect(complaintsAgainst(compare({}, LEAFLET))).toEqual([
     {
       severity: "error",
+      rule: "published-address",
       file: "moved.yaml",
       path: [],
       message: "the published address /bulletins/LF-1/ (bulletin LF-1) would lead nowhere",

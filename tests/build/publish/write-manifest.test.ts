@@ -1,5 +1,6 @@
+import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { PublishedPage } from "../../../src/build/publish/manifest-shape.ts";
@@ -47,6 +48,20 @@ test("hidden files are not the site, but .well-known is", async () => {
   mkdirSync(join(folder, "empty"));
   expect(filesOf(folder).map(({ path }) => path)).toEqual([".well-known/security.txt", "a/b"]);
 });
+
+test.skipIf(process.platform !== "linux")(
+  "a host without Node can verify an upload: sed makes a list for sha256sum of it",
+  async () => {
+    const folder = await onDisk({ "index.html": "home", "data/x.json": "{}", "b/y.txt": "y" });
+    writeManifest(folder, SITE, PAGES);
+    const verify = `sed -n 's/^{"path":"\\(.*\\)","size":[0-9]*,"sha256":"\\(.*\\)"},*$/\\2  \\1/p' data/manifest.json | sha256sum -c --quiet`;
+    const run = (): string => spawnSync("sh", ["-c", `${verify} 2>&1`], { cwd: folder, encoding: "utf8" }).stdout;
+    expect(run()).toBe("");
+    writeFileSync(join(folder, "b/y.txt"), "z");
+    rmSync(join(folder, "data/x.json"));
+    expect(run()).toMatch(/b\/y\.txt: FAILED\n(?:.*\n)*data\/x\.json: FAILED open or read\n/);
+  },
+);
 
 test("an empty site has a manifest that can be read", async () => {
   const folder = await onDisk({ "data/x": "" });

@@ -1,10 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { type ReadFolder, readFolder } from "../../../src/build/data/read-folder.ts";
-import { folderTexts } from "../../../src/build/write/folder-texts.ts";
+import type { ReadFolder } from "../../../src/build/data/read-folder.ts";
 import { mentionsOf } from "../../../src/build/write/mentions.ts";
 import { type Renamed, type RenamedKind, renameId } from "../../../src/build/write/rename-id.ts";
-import { DATA } from "../../helpers/demo-data.ts";
 import { type Folder, readTexts, sourceOf, spoiled } from "../../helpers/tiny-folder.ts";
 
 /** The tiny folder with its ids in comments, texts and citations too. */
@@ -189,13 +187,4 @@ describe("it is refused, and why is said", () => {
     expect(after["components/frame.yaml"]).toContain("id: beam");
     expect(after["parts/pump.yaml"]).toContain("HT-101");
   });
-});
-
-test("a record of the demonstration: nothing but its id differs", async () => {
-  const read = await readFolder(DATA);
-  const texts = folderTexts(DATA, read);
-  const [old = ""] = [...(read.catalog?.records.keys() ?? [])];
-  const there = renameId(DATA, read, texts, { old, next: `${old}-x`, why: "Renamed." }) as Renamed;
-  for (const [path, text] of there.files)
-    if (path !== "moved.yaml") expect(text.replaceAll(`${old}-x`, old)).toBe(texts.get(path.replace(`${old}-x`, old)));
 });

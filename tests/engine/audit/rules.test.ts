@@ -6,9 +6,9 @@ import { RULES } from "../../../src/engine/audit/rules.ts";
 import { inShort, readTexts, spoiled } from "../../helpers/tiny-folder.ts";
 
 function foundBy(rule: Rule, files: ExampleFiles) {
-  const { catalog, checks, acceptances, complaints } = readTexts(spoiled(files));
+  const { catalog, checks, complaints } = readTexts(spoiled(files));
   if (!catalog) throw new Error(complaints.map(inShort).join("\n"));
-  return audit(catalog, checks, acceptances, [rule]).complaints;
+  return audit(catalog, checks, [rule]);
 }
 
 describe.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => {
@@ -29,9 +29,9 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => 
 });
 
 test("on a faultless folder every rule is silent", () => {
-  const { catalog, checks, acceptances } = readTexts(spoiled({}));
+  const { catalog, checks } = readTexts(spoiled({}));
   if (!catalog) throw new Error("the tiny folder has faults");
-  expect(audit(catalog, checks, acceptances).complaints.map(inShort)).toEqual([]);
+  expect(audit(catalog, checks).map(inShort)).toEqual([]);
 });
 
 test("ids are unique and made of plain words", () => {

@@ -2,6 +2,7 @@ import type { Part } from "../../records/catalog.ts";
 import { groupBy } from "../../records/group-by.ts";
 import type { Interval, Setting } from "../../records/statement.ts";
 import { type CarSet, NONE } from "../../scope/diagram.ts";
+import { FITTED } from "../../scope/space.ts";
 import { inForce } from "../in-force.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
@@ -42,42 +43,41 @@ export const twoFiguresInForce: Rule = {
       ...groupBy(index.settings, (it) => [`${it.component} ${it.name}`]).values(),
       ...groupBy(intervals, (it) => [it.name]).values(),
     ];
-    for (const group of groups as Iterable<(Setting | Interval)[]>)
-      for (const [one, other] of pairs(group)) {
-        if (say(one) === say(other)) continue;
-        const all = sets.and(inForce(world, one, one.scope.cars), inForce(world, other, other.scope.cars));
-        if (all === NONE) continue;
-        const both = sets.minus(all, withBothParts(world, one, other));
+    for (const group of groups as Iterable<(Setting | Interval)[]>) {
+      const figures = group.map((it) => ({ it, said: say(it), cars: inForce(world, it, it.scope.cars) }));
+      for (const [{ it: one, ...first }, { it: other, ...second }] of pairs(figures)) {
+        if (first.said === second.said || !sets.meet(first.cars, second.cars)) continue;
+        const both = sets.minus(sets.and(first.cars, second.cars), withBothParts(world, one, other));
         if (both === NONE) continue;
         const by = one.record === other.record ? "by another line of this record" : `by ${one.record}`;
         yield {
           at: placeOf(catalog, other, "scope"),
-          message: `'${other.name}' is ${say(other)} here, and ${say(one)} ${by} on the same cars`,
+          message: `'${other.name}' is ${second.said} here, and ${first.said} ${by} on the same cars`,
           hint: "end the one scope where the other begins, or give what is another quantity another name",
           records: [other.record, one.record],
           names: [other.name],
-          also: [{ ...placeOf(catalog, one, "scope"), message: `${say(one)} of the same name` }],
+          also: [{ ...placeOf(catalog, one, "scope"), message: `${first.said} of the same name` }],
           cars: both,
         };
       }
+    }
   },
 };
 
 /** Cars that have on them a part that the one asks for, and another of its component that the other asks for. */
 function withBothParts({ catalog }: World, one: Setting | Interval, other: Setting | Interval): CarSet {
   const { space, parts } = catalog;
-  const asked = (it: Setting | Interval): Part[] =>
-    [...parts.values()].filter((part) => {
-      const trait = space.askedFitted(part.number);
-      return trait !== undefined && space.sets.traitsOf(it.scope.cars).has(trait);
+  const asked = (it: Setting | Interval): { trait: number; part: Part }[] =>
+    [...space.sets.traitsOf(it.scope.cars)].flatMap((trait) => {
+      const part = space.isFitted(trait) ? parts.get(space.trait(trait).id.slice(FITTED.length + 1)) : undefined;
+      return part ? [{ trait, part }] : [];
     });
-  const has = (part: Part): CarSet => space.where(space.askedFitted(part.number) as number, [[1, 1]]);
   const others = asked(other);
   return space.any(
-    asked(one).flatMap((part) =>
+    asked(one).flatMap(({ trait, part }) =>
       others
-        .filter((it) => it.component === part.component && it.number !== part.number)
-        .map((it) => space.sets.and(has(part), has(it))),
+        .filter((it) => it.part.component === part.component && it.trait !== trait)
+        .map((it) => space.sets.and(space.where(trait, [[1, 1]]), space.where(it.trait, [[1, 1]]))),
     ),
   );
 }

@@ -1,0 +1,67 @@
+/** npm run cite -- FILE…: looks whether documents that live elsewhere cite the records as they stand now. */
+import { readFileSync, realpathSync } from "node:fs";
+import { basename, dirname } from "node:path";
+import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
+
+const USAGE = `npm run cite -- FILE… [--date DAY] [--fix] [--json] [--data DIR]
+  looks in Markdown, HTML and plain text for citations of the records of the data folder (data): [[ID]], links to their site, and
+  ids of records in the text. Found is what is unknown, moved, withdrawn, cancelled or superseded; then the exit code is 1
+  --date  the day of the documents, year-month-day; else the one that a document says itself (date, issued or published)
+  --fix   writes the new id in place of one that moved; nothing else is touched`;
+
+const { values, positionals } = readOptions(USAGE, {
+  options: {
+    data: { type: "string", default: "data" },
+    date: { type: "string" },
+    fix: { type: "boolean", default: false },
+    json: { type: "boolean", default: false },
+  },
+  allowPositionals: true,
+});
+if (positionals.length === 0) misuse(USAGE, "name at least one file");
+const folder = mustBeFolder(USAGE, "--data", values.data);
+const [{ readFolder }, { day }, { openReading }, { citeDocument }, { countCited, showCited }, { writeFiles }] =
+  await Promise.all([
+    import("../src/build/data/read-folder.ts"),
+    import("../src/engine/records/shapes/common.ts"),
+    import("../src/build/cite/judge-cited.ts"),
+    import("../src/build/cite/cite-document.ts"),
+    import("../src/build/cite/show-cited.ts"),
+    import("../src/build/write/write-files.ts"),
+  ]);
+if (values.date !== undefined && !day.safeParse(values.date).success)
+  misuse(USAGE, `--date ${values.date}: a day is written year-month-day`);
+// All are read before any is judged: a name mistyped is no reason to mend only some of them.
+const texts = positionals.map((file) => [file, textOf(file)] as const);
+const { catalog } = await readFolder(folder);
+if (!catalog) {
+  console.error(`${folder} has errors, so nothing can be compared with it: npm run check shows them.`);
+  process.exit(1);
+}
+const reading = openReading(catalog);
+const documents = texts.map(([file, text]) => ({ file, text, ...citeDocument(reading, file, text, values.date) }));
+const findings = documents.flatMap((document) => document.findings);
+const citations = documents.reduce((sum, document) => sum + document.citations, 0);
+if (values.fix)
+  for (const { file, text, fixed } of documents)
+    if (fixed !== text) {
+      // A link to a file stays a link.
+      const place = realpathSync(file);
+      writeFiles(dirname(place), new Map([[basename(place), fixed]]));
+    }
+if (values.json) console.log(JSON.stringify({ documents: documents.length, citations, findings }, null, 2));
+else {
+  for (const finding of findings) console.log(`${showCited(finding)}\n`);
+  const fixed = values.fix ? findings.filter(({ certain }) => certain).length : 0;
+  console.log(countCited(documents.length, citations, findings, fixed));
+}
+process.exitCode = findings.some(({ certain }) => !(values.fix && certain)) ? 1 : 0;
+
+function textOf(file: string): string {
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(readFileSync(file));
+  } catch (error) {
+    if (error instanceof TypeError) return misuse(USAGE, `${file} is not UTF-8 text: save it with that encoding`);
+    return misuse(USAGE, `${file} cannot be read: ${(error as Error).message}`);
+  }
+}

@@ -1,0 +1,24 @@
+import { expect, test } from "vitest";
+import type { CiteFinding } from "../../../src/build/cite/cite-document.ts";
+import { countCited, showCited } from "../../../src/build/cite/show-cited.ts";
+
+const FINDING: CiteFinding = {
+  ...{ file: "letters/may.md", line: 3, column: 5, written: "HY-1", mended: "HY59-01", shown: "See HY-1." },
+  ...{ rule: "moved", message: "record HY-1 is HY59-01 now", hint: "renamed", instead: "HY59-01", certain: true },
+};
+
+test("the place, the line, why, and the citation as it should be", () => {
+  const text = `letters/may.md:3:5: error: record HY-1 is HY59-01 now
+     3 | See HY-1.
+       |     ^^^^
+    → renamed`;
+  expect(showCited(FINDING)).toBe(`${text}\n    → HY59-01 (--fix writes it)`);
+  expect(showCited({ ...FINDING, certain: false })).toBe(`${text}\n    → HY59-01`);
+  const { mended: _, ...unknown } = FINDING;
+  expect(showCited({ ...unknown, file: "may.md" })).toBe(text.replace("letters", "."));
+});
+
+test("all of it is counted", () => {
+  expect(countCited(1, 1, [], 0)).toBe("1 document, 1 citation: nothing to mend");
+  expect(countCited(2, 5, [FINDING, FINDING], 1)).toBe("2 documents, 5 citations: 2 to look at, 1 of them mended");
+});

@@ -1,0 +1,74 @@
+import { expect, test } from "vitest";
+import { cellText, cellValue } from "../../../src/build/tables/cell-text.ts";
+import type { CellKind, Column } from "../../../src/build/tables/table.ts";
+
+function column(kind: CellKind, more: Partial<Column> = {}): Column {
+  const bare = {
+    name: "it",
+    path: ["it"],
+    list: false,
+    required: false,
+    fallback: undefined,
+    options: [],
+    day: false,
+    about: "",
+  };
+  return { ...bare, kind, ...more };
+}
+
+test.each<[CellKind, unknown, string]>([
+  // kind of cell, value, text
+  ["text", "0012", "0012"],
+  ["number", 0.0005, "0.0005"],
+  ["number", -3, "-3"],
+  ["yes-no", true, "yes"],
+  ["yes-no", false, "no"],
+  ["text-or-number", 18, "18"],
+  ["text-or-number", "18", '"18"'],
+  ["text-or-number", "1.50", '"1.50"'],
+  ["text-or-number", "0012", "0012"],
+  ["text-or-number", "1E5", "1E5"],
+  ["text-or-number", '"so called"', '"\\"so called\\""'],
+  ["text-or-number", 1e-7, "1e-7"],
+])("as %s, %j stands as %s and comes back", (kind, value, text) => {
+  expect(cellText(column(kind), value)).toBe(text);
+  expect(cellValue(column(kind), text)).toEqual(value);
+});
+
+test.each([
+  // kind of cell, text, value
+  ["number", "1.50", 1.5],
+  ["number", "2e3", 2000],
+  ["number", "0,5", "0,5"],
+  ["number", "about 3", "about 3"],
+  ["text-or-number", "0.500", 0.5],
+  ["text-or-number", "two", "two"],
+  ["text-or-number", '"two', '"two'],
+  ["yes-no", "Y", true],
+  ["yes-no", "FALSE", false],
+  ["yes-no", "perhaps", "perhaps"],
+] as const)("as %s, %s is read as %j", (kind, text, value) => {
+  expect(cellValue(column(kind), text)).toEqual(value);
+});
+
+test.each([
+  // text, order, day
+  ["14.2.1974", "day.month.year", "1974-02-14"],
+  ["2/14/1974", "month/day/year", "1974-02-14"],
+  ["2/14/1974", undefined, "2/14/1974"],
+  ["1974-02-14", "month/day/year", "1974-02-14"],
+] as const)("the day %s, written as %s, is %s", (text, dates, day) => {
+  expect(cellValue(column("text", { day: true }), text, { dates })).toBe(day);
+});
+
+test("a comma is a decimal sign only where that was said", () => {
+  expect(cellValue(column("number"), "0,5", { comma: true })).toBe(0.5);
+  expect(cellValue(column("text-or-number"), "-1,25", { comma: true })).toBe(-1.25);
+  expect(cellValue(column("text-or-number"), "1,2,3", { comma: true })).toBe("1,2,3");
+});
+
+test("nothing stands as an empty cell, a list as its values", () => {
+  expect(cellText(column("text"), undefined)).toBe("");
+  expect(cellText(column("text", { list: true }), ["a", "b|c"])).toBe("a | b\\|c");
+  expect(cellValue(column("text", { list: true }), "a; b", { split: ";" })).toEqual(["a", "b"]);
+});

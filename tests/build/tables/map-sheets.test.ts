@@ -1,0 +1,34 @@
+import { expect, test } from "vitest";
+import { mapSheets } from "../../../src/build/tables/map-sheets.ts";
+import { sheetOf } from "./tiny-import.ts";
+
+const NONE = { sheets: [], leaveOut: [] };
+const sheet = sheetOf("built", "record,plaec,part,scope", "HY59-01,pump,HT-101,all");
+
+test("what is guessed has to be settled, what is sure has not", () => {
+  expect(mapSheets([sheet], NONE).open).toEqual(["'built': guessed: 'plaec' is taken for the column 'place'"]);
+  expect(mapSheets([sheetOf("built", "record,place,part,scope", "a,b,c,d")], NONE).open).toEqual([]);
+});
+
+test("a mapping settles it", () => {
+  const columns = Object.fromEntries(["record", "part", "scope"].map((name) => [name, { column: name }]));
+  const mapping = {
+    sheet: "built",
+    table: "built",
+    columns: { ...columns, place: { column: "plaec" } },
+    constants: {},
+    "leave-out": [],
+  };
+  const { mapped, open } = mapSheets([sheet], { sheets: [mapping], leaveOut: [] });
+  expect(open).toEqual([]);
+  expect(mapped).toEqual([{ sheet, mapping, proposal: undefined }]);
+});
+
+test("a sheet of something else stays open until a mapping leaves it out", () => {
+  const notes = sheetOf("Notes", "%%", "milk");
+  expect(mapSheets([notes], NONE)).toEqual({
+    mapped: [],
+    strange: [notes],
+    open: ["'Notes': no header means a column of any table; a mapping file may leave the sheet out"],
+  });
+});

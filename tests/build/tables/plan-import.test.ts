@@ -1,0 +1,153 @@
+/** Whole sheets into the tiny folder: rows are checked as the folder is, and what is written reads as the rows say. */
+import { expect, test } from "vitest";
+import { planImport } from "../../../src/build/tables/plan-import.ts";
+import { readTexts, spoiled, TINY } from "../../helpers/tiny-folder.ts";
+import { filesOf, planOf, rejectedOf, rowsOf, sheetOf } from "./tiny-import.ts";
+
+const RECORDS = "id\ttitle\tissued\tkinds\tcomponents\tstarts\tscope\tstory";
+const record = (id: string, more: Partial<Record<"issued" | "kinds" | "components" | "scope", string>> = {}): string =>
+  [
+    id,
+    "New pipe",
+    more.issued ?? "1960-01-01",
+    more.kinds ?? "part",
+    more.components ?? "pump",
+    "1960",
+    more.scope ?? "line=B; my=1960",
+    "A pipe.",
+  ].join("\t");
+
+test("good rows are written, and the folder with them has no fault", () => {
+  const plan = planOf([
+    sheetOf("records", RECORDS, record("N1"), record("N2")),
+    sheetOf("built", "record,place,part,scope", "N1,pump,HT-103,line=B"),
+    sheetOf("parts", "component,number,name", 'pump,HT-103,"pump, new"'),
+  ]);
+  expect(rejectedOf(plan)).toEqual([]);
+  expect(plan.written).toHaveLength(4);
+  const { catalog, complaints } = readTexts({ ...TINY, ...Object.fromEntries(plan.texts) });
+  expect(complaints).toEqual([]);
+  expect(catalog?.records.get("N1")?.facts).toMatchObject({ title: "New pipe", kinds: ["part"], story: "A pipe." });
+  expect(catalog?.parts.get("HT-103")?.name).toBe("pump, new");
+});
+
+test.each<[string, string[], string[]]>([
+  // table, rows, why they are rejected
+  [
+    "records",
+    [RECORDS, record("N1", { issued: "1960-02-30" })],
+    ["records 2: 'issued': there is no such day (it says '1960-02-30'); When this record was first released."],
+  ],
+  [
+    "records",
+    [RECORDS, record("N1", { kinds: "prt" })],
+    ["records 2: 'prt' is no value of entry 1 of 'kinds'; did you mean 'part'?"],
+  ],
+  [
+    "records",
+    [RECORDS, record("N1", { components: "pumpp" })],
+    ["records 2: no component is called 'pumpp'; did you mean 'pump'?"],
+  ],
+  [
+    "records",
+    ["id\ttitle", "N1\tNew"],
+    [expect.stringMatching(/^records 2: 'issued' is missing; .*'scope' is missing; .*'story' is missing; /)],
+  ],
+  [
+    "built",
+    ["record,place,part,scope", "HY59-01,pump,HT-109,line=H", "HY59-01,lift arms,HT-101,line=B"],
+    ["built 2: no part is called 'HT-109'; did you mean 'HT-101'?"],
+  ],
+  [
+    "built",
+    ["record,place,part,scope", "HY59-01,pump,,line=H"],
+    [expect.stringMatching(/^built 2: 'part' is missing; /)],
+  ],
+  [
+    "settings",
+    ["record,name,window,unit,scope", "HY59-01,oil,5,bar,all"],
+    [expect.stringMatching(/^settings 2: 'window': low\.\.high.* \(it says '5'\); /)],
+  ],
+  [
+    "parts",
+    ["component,number,name", "gasket,HT-101,pump"],
+    ["parts 2: part 'HT-101' stands already under 'gasket'; list a part once"],
+  ],
+  [
+    "parts",
+    ["component,number,name", "pump,HT-099,pump"],
+    ["parts 2: part 'HT-099' still exists; an id that moved is no longer used"],
+  ],
+  [
+    "parts",
+    ["component,number,name", "pipe,HT-300,a", "pipe,HT-301,b"],
+    [
+      "parts 2: no component is called 'pipe'; did you mean 'pump'?",
+      "parts 3: no component is called 'pipe'; did you mean 'pump'?",
+    ].map((it) => expect.stringContaining(it.slice(0, 40))),
+  ],
+])("%s %j: %j", (name, lines, reasons) => {
+  expect(rejectedOf(planOf([sheetOf(name, ...lines)]))).toEqual(reasons);
+});
+
+test("a row that leans on a rejected one is rejected too, whatever the order of the sheets", () => {
+  const plan = planOf([
+    sheetOf("built", "record,place,part,scope", "N1,pump,HT-101,line=B", "HY59-01,pump,HT-103,line=H; my=1960"),
+    sheetOf("parts", "component,number,name,hand", "pump,HT-103,new,up"),
+    sheetOf("records", RECORDS, record("N1", { scope: "lin=B" })),
+  ]);
+  expect(rejectedOf(plan).sort()).toEqual([
+    expect.stringMatching(/^built 2: no record 'N1' is in the folder or among the rows$/),
+    expect.stringMatching(/^built 3: no part is called 'HT-103'/),
+    "parts 2: 'up' is no value of 'hand'; values are left, right",
+    expect.stringMatching(/^records 2: .*lin/),
+  ]);
+  expect([...plan.texts]).toEqual([]);
+});
+
+test("what was wrong before is nobody's fault now", () => {
+  const folder = spoiled({ "changes/1958/FR58-01.md": ["scope: my>=1958", "scope: mi>=1958"] });
+  const plan = planOf([sheetOf("parts", "component,number,name", "pump,HT-103,new")], { folder });
+  expect(rejectedOf(plan)).toEqual([]);
+  expect([...plan.texts.keys()]).toEqual(["parts/pump.yaml"]);
+});
+
+test("a file that cannot be read takes no rows", () => {
+  const folder = spoiled({ "parts/gasket.yaml": "component: [" });
+  const plan = planOf([sheetOf("parts", "component,number,name", "gasket,HT-202,flat gasket")], { folder });
+  expect(rejectedOf(plan)).toEqual([
+    expect.stringMatching(/^parts 2: (parts\/gasket\.yaml has a fault of its own|no file)/),
+  ]);
+});
+
+test("the same rows once more change nothing, and only what differs changes in a text", () => {
+  const sheets = [
+    sheetOf(
+      "settings",
+      "record,name,conditions,scope,window,nominal,unit",
+      "HY59-01,oil pressure,hot,line=B,120..140,,bar",
+    ),
+  ];
+  expect(rejectedOf(planOf(sheets))).toEqual(["settings 2: 'window' already says '120..135'"]);
+  const [[path, text] = ["", ""]] = planOf(sheets, { overwrite: true }).texts;
+  expect(text).toBe((TINY[path] as string).replace("window: 120..135", "window: 120..140"));
+  const again = planOf(sheets, { folder: { ...TINY, [path]: text } });
+  expect([again.unchanged.length, again.written.length, again.texts.size]).toEqual([1, 0, 0]);
+});
+
+test("a file that would grow beyond what a data folder may hold is not written", () => {
+  const aliases = Array.from({ length: 2600 }, (_, i) => String(i).padEnd(390, "x")).join("|");
+  const plan = planOf([
+    sheetOf("parts", "component,number,name,aliases", `pump,HT-103,new,${aliases}`, "pump,HT-104,new,"),
+  ]);
+  expect(rejectedOf(plan)).toEqual(["parts 2: parts/pump.yaml would be larger than 1000000 bytes"]);
+});
+
+test("a new file names its schema where there is one", () => {
+  const plan = planImport(
+    { files: filesOf(), text: () => "", schema: (path, kind) => `${kind}.json of ${path}` },
+    rowsOf(sheetOf("records", RECORDS, record("N1"))),
+    false,
+  );
+  expect(plan.texts.get("changes/1960/N1.md")).toContain("change.json of changes/1960/N1.md");
+});
