@@ -1,4 +1,6 @@
 /** npm run new -- record|part|bulletin: writes a new one, complete and valid, from flags or from what is typed in a terminal. */
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { parse } from "yaml";
 import type { Catalog } from "../src/engine/records/catalog.ts";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
@@ -15,35 +17,10 @@ npm run new -- settings   prints settings by which an editor with a YAML languag
 
 const text = { type: "string", multiple: true } as const;
 const FLAGS = [
-  "title",
-  "kinds",
-  "components",
-  "starts",
-  "scope",
-  "issued",
-  "year",
-  "id",
-  "words",
-  "tell-apart",
-  "otherwise",
-].concat(
-  [
-    "caution",
-    "customer",
-    "links",
-    "story",
-    "component",
-    "number",
-    "name",
-    "aliases",
-    "hand",
-    "castings",
-    "marks",
-    "about",
-    "text",
-  ],
-  "set",
-);
+  ...["title", "kinds", "components", "starts", "scope", "issued", "year", "id", "words", "tell-apart", "otherwise"],
+  ...["caution", "customer", "links", "story", "component", "number", "name", "aliases", "hand", "castings", "marks"],
+  ...["about", "text", "set"],
+];
 const { values, positionals } = readOptions(USAGE, {
   options: { ...Object.fromEntries(FLAGS.map((name) => [name, text])), data: { type: "string", default: "data" } },
   allowPositionals: true,
@@ -54,8 +31,13 @@ const [what, ...others] = positionals;
 if (others.length > 0)
   misuse(USAGE, `'${others[0]}' is one word too many: put quotes round words that belong together`);
 if (what === "settings") {
-  const { editorSettings } = await import("../src/build/write/editor-settings.ts");
-  console.log(JSON.stringify(editorSettings("schemas", folder), null, 2));
+  mustBeFolder(USAGE, "--data", folder);
+  const [{ editorSettings }, { readFolder }] = await Promise.all([
+    import("../src/build/write/editor-settings.ts"),
+    import("../src/build/data/read-folder.ts"),
+  ]);
+  const paths = [...(await readFolder(folder)).sources.keys()];
+  console.log(JSON.stringify(editorSettings("schemas", folder, paths), null, 2));
   process.exit(0);
 }
 
@@ -111,6 +93,10 @@ if ("stopped" in gathered) {
   );
   if (file.findings.length > 0) {
     console.error(show.showWrong(kind, file, folder, gathered.answers, { set: flags.set }));
+    process.exitCode = 1;
+  } else if (!file.grown && existsSync(join(folder, file.path))) {
+    // A link, or what was written there a moment ago.
+    console.error(`${folder}/${file.path} is there already. Nothing was written.`);
     process.exitCode = 1;
   } else {
     writeFiles(folder, new Map([[file.path, file.text]]));

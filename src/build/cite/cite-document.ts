@@ -29,11 +29,12 @@ export function citeDocument(reading: Reading, file: string, text: string, date?
   const ids = new Set(cited.map(({ id }) => id));
   const day = date ?? documentDate(text);
   const findings: CiteFinding[] = [];
+  const placeOf = placesIn(text);
   let fixed = "";
   let last = 0;
   for (const one of cited) {
     for (const judged of judgeCited(reading, one, ids, day)) {
-      findings.push({ ...judged, file, ...placeOf(text, one), ...mended(text, one, judged) });
+      findings.push({ ...judged, file, ...placeOf(one), ...mended(text, one, judged) });
       if (!judged.certain || judged.instead === undefined) continue;
       fixed += text.slice(last, one.idFrom) + judged.instead;
       last = one.idTo;
@@ -52,13 +53,19 @@ function mended(
   return { written, mended: text.slice(from, idFrom) + instead + text.slice(idTo, to) };
 }
 
-function placeOf(text: string, { from }: Cited): { line: number; column: number; shown: string } {
-  const start = text.lastIndexOf("\n", from - 1) + 1;
-  const end = text.indexOf("\n", from);
-  const mark = start === 0 && text.startsWith("\uFEFF") ? 1 : 0;
-  return {
-    line: text.slice(0, start).split("\n").length,
-    column: from - start + 1 - mark,
-    shown: text.slice(start + mark, end < 0 ? text.length : end).replace(/\r$/, ""),
+/** To be asked in the order of the document: the lines are counted once. */
+function placesIn(text: string): (cited: Cited) => Pick<CiteFinding, "line" | "column" | "shown"> {
+  let line = 1;
+  let start = 0;
+  return ({ from }) => {
+    for (let end = text.indexOf("\n", start); end >= 0 && end < from; end = text.indexOf("\n", start)) {
+      line++;
+      start = end + 1;
+    }
+    const end = text.indexOf("\n", from);
+    // An editor does not count the byte order mark as a column.
+    const mark = start === 0 && text.startsWith("\uFEFF") ? 1 : 0;
+    const shown = text.slice(start + mark, end < 0 ? text.length : end).replace(/\r$/, "");
+    return { line, column: from - start + 1 - mark, shown };
   };
 }

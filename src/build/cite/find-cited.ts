@@ -36,16 +36,13 @@ const CODE = /(?<![\p{L}\p{N}_.-])(?=[\p{L}_.-]*\p{N})[\p{L}\p{N}](?:[\p{L}\p{N}
  */
 export function findCited(text: string, catalog: Catalog): Cited[] {
   const found: Cited[] = [];
-  let left = text;
-  const take = (cited: Cited): void => {
-    found.push(cited);
-    left = left.slice(0, cited.from) + blank(left.slice(cited.from, cited.to)) + left.slice(cited.to);
-  };
   for (const { id, from, to } of citations(text)) {
     if (!isMeant(id, catalog)) continue;
     const idFrom = text.indexOf(id, from + 2);
-    take({ as: "citation", id: plainDashes(id), kinds: ANY, from, to, idFrom, idTo: idFrom + id.length });
+    found.push({ as: "citation", id: plainDashes(id), kinds: ANY, from, to, idFrom, idTo: idFrom + id.length });
   }
+  let left = without(text, found);
+  const links: Cited[] = [];
   for (const match of left.matchAll(pageOf(catalog.maker.site))) {
     const [whole, before = "", folder = "", typed = ""] = match;
     const id = typed.replace(/\.json$/, "").replace(/\.+$/, "");
@@ -54,11 +51,29 @@ export function findCited(text: string, catalog: Catalog): Cited[] {
     const end = whole.length - (typed.length - id.length);
     const slash = end === whole.length && left[match.index + end] === "/" ? 1 : 0;
     const kinds = [PAGES[folder] as Move["kind"]];
-    take({ as: "link", id, kinds, from: match.index, to: match.index + end + slash, idFrom, idTo: idFrom + id.length });
+    links.push({
+      as: "link",
+      id,
+      kinds,
+      from: match.index,
+      to: match.index + end + slash,
+      idFrom,
+      idTo: idFrom + id.length,
+    });
   }
-  left = left.replaceAll(URL, blank);
-  for (const cited of inText(left, catalog)) take(cited);
-  return found.sort((a, b) => a.from - b.from);
+  left = without(left, links).replaceAll(URL, blank);
+  return [...found, ...links, ...inText(left, catalog)].sort((a, b) => a.from - b.from);
+}
+
+/** The text with these places blanked out; they stand in their order. */
+function without(text: string, places: readonly Cited[]): string {
+  const pieces: string[] = [];
+  let last = 0;
+  for (const { from, to } of places) {
+    pieces.push(text.slice(last, from), blank(text.slice(from, to)));
+    last = to;
+  }
+  return [...pieces, text.slice(last)].join("");
 }
 
 /** Double brackets have other uses elsewhere: [[ -f file ]]. An id has no blanks, unless one was slipped into it. */
@@ -93,27 +108,31 @@ function inText(text: string, catalog: Catalog): Cited[] {
   const shapes = idShapes(records);
   for (const match of shapes ? text.matchAll(shapes) : [])
     if (known.has(plainDashes(match[0])) || !others.has(plainDashes(match[0]))) add(match[0], match.index, "record");
-  const sought = records.filter(isUnlikeWords);
-  const judged = new Map<string, boolean>();
+  const near = nearTo(records.filter(isUnlikeWords));
   for (const { 0: word, index } of text.matchAll(CODE)) {
     if (places.has(index)) continue;
     if (bulletins.has(word)) add(word, index, "bulletin");
-    else if (!others.has(word) && near(word, sought, judged)) add(word, index, "record");
+    else if (!others.has(word) && near(word)) add(word, index, "record");
   }
   return [...places.values()];
 }
 
-/** One slip away, or the same but for capitals and dashes. */
-function near(word: string, records: readonly string[], judged: Map<string, boolean>): boolean {
-  let is = judged.get(word);
-  if (is === undefined) {
-    const bare = (id: string): string => id.toUpperCase().replaceAll("-", "");
-    is =
-      isUnlikeWords(word) &&
-      records.some(
-        (id) => bare(id) === bare(word) || (Math.abs(id.length - word.length) < 2 && slipsBetween(word, id) === 1),
-      );
+/** Whether a word is one of these ids but for capitals and dashes, or one slip away from one; each word is judged once. */
+function nearTo(ids: readonly string[]): (word: string) => boolean {
+  const bare = (id: string): string => id.toUpperCase().replaceAll("-", "");
+  const all = new Set(ids.map(bare));
+  const judged = new Map<string, boolean>();
+  // One slip leaves the first sign or the last as it is.
+  const slipped = (word: string): boolean =>
+    ids.some(
+      (id) =>
+        Math.abs(id.length - word.length) < 2 &&
+        (id[0] === word[0] || id.at(-1) === word.at(-1)) &&
+        slipsBetween(word, id) === 1,
+    );
+  return (word) => {
+    const is = judged.get(word) ?? (isUnlikeWords(word) && (all.has(bare(word)) || slipped(word)));
     judged.set(word, is);
-  }
-  return is;
+    return is;
+  };
 }

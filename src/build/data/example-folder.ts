@@ -31,6 +31,13 @@ mean:
   - { kind: record, from: HY-1, to: HY59-01, why: renamed }
   - { kind: part, from: HT-099, why: never delivered }
 `,
+  "checks.yaml": `rules:
+  - { check: part-nowhere, as: error, why: every part here is somebody's }
+plausible:
+  - { setting: oil pressure, unit: bar, least: 20, most: 300 }
+never-say:
+  - { say: near side, because: say left or right }
+`,
   "vehicles/traits.yaml": `traits:
   - id: line
     kind: list

@@ -1,6 +1,6 @@
 /** Reads a data folder: every file in it, in the same order on every machine, and everything that is wrong with them. */
 import { readdirSync, readFileSync, type Stats, statSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { join } from "node:path";
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
@@ -74,11 +74,16 @@ function stampOf({ size, mtimeMs, ctimeMs, ino }: Stats): string {
 }
 
 function listFiles(folder: string): string[] {
-  const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
-  return entries
-    .filter((entry) => entry.isFile() && !entry.name.startsWith("."))
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))
-    .sort((a, b) => (a < b ? -1 : 1));
+  return filesIn(folder, "").sort((a, b) => (a < b ? -1 : 1));
+}
+
+/** Asked folder by folder: to ask for all at once, Node looks at every single file once more. */
+function filesIn(folder: string, under: string): string[] {
+  return readdirSync(join(folder, under), { withFileTypes: true }).flatMap((entry) => {
+    const path = `${under}${entry.name}`;
+    if (entry.isDirectory()) return filesIn(folder, `${path}/`);
+    return entry.isFile() && !entry.name.startsWith(".") ? [path] : [];
+  });
 }
 
 /** Without waiting: for thousands of small files that takes half the time. */

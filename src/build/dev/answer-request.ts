@@ -47,7 +47,7 @@ export async function answerRequest(files: Files, request: IncomingMessage, resp
   const found = file === undefined ? undefined : ((await files.text(file)) ?? (await files.bytes(file)));
   if (file !== undefined && found !== undefined) send(200, TYPES[extname(file)] ?? "application/octet-stream", found);
   else if (file !== undefined && files.has(`${file}/index.html`))
-    response.writeHead(301, { Location: `${encoded}/${query}` }).end();
+    response.writeHead(301, { Location: `${encoded}/${query}`, "Content-Length": 0 }).end();
   else send(404, TYPES[".html"] as string, files.notFound());
 }
 

@@ -7,7 +7,7 @@ import type { Finding } from "../data/read-folder.ts";
 
 /** What is asked of the thread, and what it answers. */
 export interface Jobs {
-  /** Everything that is said of faultless data beyond what its reading says. */
+  /** Everything that is to be said of the data, what their reading says included. */
   check: { asked: undefined; answer: readonly Finding[] };
   /** The documents of the map, laid out. */
   graph: { asked: undefined; answer: ReadonlyMap<string, string> };

@@ -21,15 +21,18 @@ ${more > 0 ? html`<p>And ${more} more: npm run check shows all.</p>` : ""}
 </details>`.toString();
 }
 
+/** The same as the terminal says. */
 function item(finding: Finding, folder: string): Html {
-  const { position, severity, rule, shown, message, hint, car, also = [] } = finding;
-  const { line, column, length } = position;
-  return html`<li class="${severity}"><p><b>${severity}</b> <code>${harmless(`${folder}/${finding.file}`)}:${line}:${column}</code> <small>${rule}</small></p>
+  const { file, position, severity, rule, message, shown, also = [], car, hint } = finding;
+  const { column, length } = position;
+  const place = (at: string, where?: { line: number; column: number }): Html =>
+    html`<code>${harmless(`${folder}/${at}${where ? `:${where.line}:${where.column}` : ""}`)}</code>`;
+  return html`<li class="${severity}"><p><b>${severity}</b> ${place(file, position)} <small>${rule}</small></p>
 <p>${harmless(message)}</p>
-${shown ? html`<pre tabindex="0" aria-label="Line ${line}">${marked(harmless(shown), column - 1, length)}</pre>` : ""}
-${car ? html`<p>Seen on a car ${harmless(car.words)}.</p>` : ""}
-${also.map((other) => html`<p><code>${harmless(`${folder}/${other.file}`)}</code> ${harmless(other.message)}</p>`)}
-<p class="hint">→ ${harmless(hint)}</p></li>`;
+${shown ? html`<pre tabindex="0" aria-label="Line ${position.line}">${marked(harmless(shown), column - 1, length)}</pre>` : ""}
+${also.map((it) => html`<p>also ${place(it.file, it.position)} ${harmless(it.message)}</p>`)}
+${car ? html`<p>for example on ${harmless(car.words)}</p>` : ""}
+<p>→ ${harmless(hint)}</p></li>`;
 }
 
 /** The line with the fault marked in it. What is empty is marked by the place where something is missing. */

@@ -9,7 +9,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Site } from "../../site/site.ts";
 import { bundle } from "../bundle.ts";
-import { byGravity, type Finding } from "../data/read-folder.ts";
+import type { Finding } from "../data/read-folder.ts";
 import { HOST, listen, type Served } from "../serve.ts";
 import { answerRequest, type Files } from "./answer-request.ts";
 import { Aside } from "./aside.ts";
@@ -83,8 +83,8 @@ class Desk {
   #edition = 0;
   #documents: { readonly site: Site; readonly all: Documents } | undefined;
   #graph: { readonly site: Site; readonly documents: Promise<ReadonlyMap<string, string>> } | undefined;
-  /** What the check said last, beyond what the reading says. */
-  #checked: readonly Finding[] = [];
+  /** What the check said last of data without errors. */
+  #checked: readonly Finding[] | undefined;
   #said: readonly Finding[] | undefined;
   /** Why the folder can be neither watched nor read just now. */
   #trouble = "";
@@ -178,7 +178,7 @@ class Desk {
 
   #findings(): readonly Finding[] {
     const { catalog, findings = [] } = this.#world.read ?? {};
-    return catalog ? [...findings, ...this.#checked].sort(byGravity) : findings;
+    return (catalog && this.#checked) ?? findings;
   }
 
   #news(): News {

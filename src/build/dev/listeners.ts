@@ -11,6 +11,10 @@ export interface News {
 export class Listeners {
   readonly #open = new Set<ServerResponse>();
 
+  get count(): number {
+    return this.#open.size;
+  }
+
   add(response: ServerResponse, news: News): void {
     response.writeHead(200, { "Content-Type": "text/event-stream", "Cache-Control": "no-store" });
     // A page whose server ended asks again after this many milliseconds.

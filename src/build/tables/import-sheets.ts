@@ -40,7 +40,7 @@ export async function importSheets(paths: readonly string[], options: ImportOpti
   if (!sheets) return 1;
   const found = mapSheets(sheets, mappings);
   for (const { sheet, mapping } of found.mapped) say(`'${sheet.grid.name}' is read as the table '${mapping.table}'`);
-  for (const what of found.open) say(`  ${what}`);
+  for (const what of [...found.open, ...found.notes]) say(`  ${what}`);
   if (options.propose !== undefined && !writeProposal(options.propose, found, mappings, say)) return 1;
   if (options.write && found.open.length > 0) {
     say("\nNothing was written: what is guessed or goes nowhere has to be settled first.");

@@ -19,12 +19,15 @@ export interface MappedSheets {
   readonly strange: readonly Sheet[];
   /** What has to be settled before anything is written, a sentence each. */
   readonly open: readonly string[];
+  /** What a person may want to know, and nothing depends on. */
+  readonly notes: readonly string[];
 }
 
 export function mapSheets(sheets: readonly Sheet[], mappings: Mappings): MappedSheets {
   const mapped: Mapped[] = [];
   const strange: Sheet[] = [];
   const open: string[] = [];
+  const notes: string[] = [];
   for (const sheet of sheets) {
     const { name } = sheet.grid;
     const mapping = mappings.sheets.find((one) => one.sheet === name);
@@ -39,7 +42,8 @@ export function mapSheets(sheets: readonly Sheet[], mappings: Mappings): MappedS
     mapped.push({ sheet, mapping: used, proposal });
     open.push(...(proposal?.guesses ?? []).map((guess) => said(`guessed: ${guess}`)));
     open.push(...mappingFaults(sheet, used).map(said));
-    open.push(...(proposal?.missing ?? []).map((need) => said(`every row needs '${need}', and no column fills it`)));
+    const missing = proposal?.missing ?? [];
+    if (missing.length > 0) notes.push(said(`no column fills ${missing.join(", ")}: fine for what is there already`));
   }
-  return { mapped, strange, open };
+  return { mapped, strange, open, notes };
 }

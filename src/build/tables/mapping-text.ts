@@ -27,7 +27,7 @@ function oneSheet({ mapping, guesses, unmatched, missing }: Proposal): string {
       ? ["nothing is known that these headers mean, so they are left out; move what is wanted to columns"]
       : []),
     ...(missing.length > 0
-      ? [`every row needs, and no column fills: ${missing.join(", ")} (give it a column, or a constant)`]
+      ? [`no column fills ${missing.join(", ")}; a new entry needs it: give it a column, or a constant`]
       : []),
   ].map((note) => `    # ${note.replaceAll(/\s+/g, " ")}`);
   const [first, ...rest] = yaml.split("\n");

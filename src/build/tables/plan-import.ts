@@ -66,7 +66,9 @@ export function planImport(folder: Folder, rows: readonly ImportRow[], overwrite
       if (!reasons.includes(reason)) rejected.set(row, [...reasons, reason]);
     };
     for (const error of errors) for (const row of blame(error, changed, written)) add(row, reasonOf(error, changed));
-    for (const draft of tooLong) add(longestOf(draft), `${draft.path} would be larger than ${MAX_BYTES} bytes`);
+    for (const draft of tooLong)
+      for (const row of overflowing(draft, texts.get(draft.path) ?? ""))
+        add(row, `${draft.path} would be larger than ${MAX_BYTES} bytes`);
   }
 }
 
@@ -85,10 +87,20 @@ function reasonOf({ file, path, message, hint }: Complaint, drafts: readonly Dra
   return `${message}${said}; ${hint}`;
 }
 
-/** The row that says most: without it there may be room for the others. */
-function longestOf({ touched }: Draft): ImportRow {
-  const rows = [...touched.values()].map(({ row }) => ({ row, size: JSON.stringify(row.fields).length }));
-  return rows.reduce((a, b) => (b.size > a.size ? b : a)).row;
+/** The rows that say most, until there is room for the others. */
+function overflowing({ touched }: Draft, text: string): ImportRow[] {
+  const rows = [...new Set([...touched.values()].map(({ row }) => row))].map((row) => ({
+    row,
+    size: Buffer.byteLength(JSON.stringify(row.fields.map(([, value]) => value))),
+  }));
+  let excess = Buffer.byteLength(text) - MAX_BYTES;
+  const found: ImportRow[] = [];
+  for (const { row, size } of rows.sort((a, b) => b.size - a.size)) {
+    if (excess <= 0) break;
+    found.push(row);
+    excess -= size;
+  }
+  return found;
 }
 
 /** Only what some row has written into; the rest was merely looked at. */

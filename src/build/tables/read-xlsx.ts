@@ -4,11 +4,14 @@ import readWorkbook from "read-excel-file/universal";
 import { MOST_UNPACKED } from "./limits.ts";
 import { type CellValue, type Grid, SheetError, type SheetFile, type SheetRow, unreadableSign } from "./sheet.ts";
 import { FAULT, tameSheet } from "./tame-sheet.ts";
+import { tameWorkbook } from "./tame-workbook.ts";
 
 export async function readXlsx(path: string, bytes: Uint8Array): Promise<SheetFile> {
   const files = unpack(path, bytes);
   const notes: string[] = [];
   for (const [name, content] of Object.entries(files)) {
+    if (/(^|\/)(workbook|styles)\.xml$/.test(name))
+      files[name] = new TextEncoder().encode(tameWorkbook(name, new TextDecoder().decode(content)));
     if (!/(^|\/)worksheets\/[^/]*\.xml$/.test(name)) continue;
     const { xml, formulas, beyond } = tameSheet(new TextDecoder().decode(content));
     if (beyond)

@@ -13,6 +13,7 @@ import {
 } from "yaml";
 import type { z } from "zod";
 import { FILE_KINDS, type FileKind, type FileKindName } from "../../engine/records/file-kinds.ts";
+import { readSource } from "../data/source.ts";
 import { factsOf, type Halves } from "./facts-of.ts";
 import { fileText } from "./file-text.ts";
 import { bare, inOrder, isFields, shapeOf, withoutDefaults } from "./without-defaults.ts";
@@ -53,13 +54,11 @@ function plain(kind: FileKindName, value: unknown): unknown {
   return written;
 }
 
+/** As the reader of the folder takes it; nothing where it complains. */
 function valueIn(kind: FileKindName, text: string): unknown {
-  const halves = factsOf(kind, text);
-  const doc = halves && read(halves.yaml);
-  if (!halves || !doc || doc.errors.length > 0) return undefined;
-  const facts: unknown = doc.toJS();
-  if (!isFields(facts)) return undefined;
-  return plain(kind, halves.body === undefined ? facts : { ...facts, [halves.body]: text.slice(halves.bodyAt) });
+  const { body }: FileKind = FILE_KINDS[kind];
+  const { value, faults } = readSource(kind, text, body);
+  return faults.length === 0 && isFields(value) ? plain(kind, value) : undefined;
 }
 
 function read(yaml: string) {
@@ -68,9 +67,9 @@ function read(yaml: string) {
 
 function edited(kind: FileKindName, text: string, halves: Halves, wanted: unknown, deep: boolean): string | undefined {
   const { shape }: FileKind = FILE_KINDS[kind];
-  const doc = read(halves.yaml);
   const old = valueIn(kind, text);
-  if (!isMap(doc.contents) || doc.errors.length > 0 || !isFields(old) || !isFields(wanted)) return undefined;
+  const doc = read(halves.yaml);
+  if (!isFields(old) || !isMap(doc.contents) || !isFields(wanted)) return undefined;
   const edits: Edit[] = [];
   const editor = new Editor(halves.yaml, edits, deep);
   const { [halves.body ?? ""]: oldBody, ...oldFacts } = old;

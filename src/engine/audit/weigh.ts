@@ -32,7 +32,7 @@ export function weigh(
   const add = (complaint: Complaint): void => {
     const severity = gravities.get(complaint.rule) ?? complaint.severity;
     if (severity === "off") return;
-    const by = acceptances.find((it) => covers(it, complaint));
+    const by = gravities.has(complaint.rule) ? acceptances.find((it) => covers(it, complaint)) : undefined;
     if (by) {
       used.add(by);
       accepted.push({ complaint: { ...complaint, severity }, why: by.why });

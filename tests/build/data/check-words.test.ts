@@ -129,7 +129,8 @@ describe("slips in a folder", () => {
       `data/changes/1960/FR60-01.md:17:11: warning: 'caburettor' looks like a slip: it is rare, and nothing is called so
     17 |   has the caburettor number cast into it.
        |           ^^^^^^^^^^
-    → did you mean 'carburettor'? A word of its own goes into words.yaml, under 'plain'`,
+    → did you mean 'carburettor'? A word of its own goes into words.yaml, under 'plain'
+    check: slip-of-the-pen`,
     );
   });
 

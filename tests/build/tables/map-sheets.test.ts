@@ -29,6 +29,13 @@ test("a sheet of something else stays open until a mapping leaves it out", () =>
   expect(mapSheets([notes], NONE)).toEqual({
     mapped: [],
     strange: [notes],
+    notes: [],
     open: ["'Notes': no header means a column of any table; a mapping file may leave the sheet out"],
   });
+});
+
+test("what a new entry needs and no column fills is said, and stops nothing", () => {
+  const { open, notes } = mapSheets([sheetOf("built", "record,place,scope", "a,b,c")], NONE);
+  expect(open).toEqual([]);
+  expect(notes).toEqual(["'built': no column fills part: fine for what is there already"]);
 });

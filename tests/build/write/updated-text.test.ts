@@ -183,3 +183,38 @@ test("whatever is changed, it is read back as it was meant", () => {
     { seed: SEED, numRuns: 40 },
   );
 });
+
+test("whatever stood in the file before, even if it was no YAML, what is meant stands there afterwards", () => {
+  const pieces = [
+    "name:",
+    " x\n",
+    "- ",
+    "title: 'a'\n",
+    "# c\n",
+    "{",
+    "}",
+    "&a ",
+    "*a",
+    "!!map ",
+    "---\n",
+    "...\n",
+    "\t",
+    '"',
+    "? ",
+    "about: |\n  b\n",
+    "\r\n",
+    "\uFEFF",
+  ];
+  const value = { name: "Hollin", title: "Changes", about: "What changed.", site: "https://hollin.example/" };
+  fc.assert(
+    fc.property(
+      fc.array(fc.oneof(fc.constantFrom(...pieces), fc.string({ maxLength: 4 })), { maxLength: 10 }),
+      (texts) => {
+        const written = updatedText("maker", texts.join(""), value);
+        expect(FILE_KINDS.maker.shape.parse(sourceOf("maker.yaml", written).value)).toMatchObject(value);
+        expect(updatedText("maker", written, value)).toBe(written);
+      },
+    ),
+    { seed: SEED, numRuns: 300 },
+  );
+});

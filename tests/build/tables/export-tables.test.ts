@@ -1,0 +1,101 @@
+/** Out and in again gives the same catalog: for the demonstration, and for texts made to break it. */
+import { cpSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { readFolder } from "../../../src/build/data/read-folder.ts";
+import { TABLES } from "../../../src/build/tables/all-tables.ts";
+import { exportTables } from "../../../src/build/tables/export-tables.ts";
+import { importSheets } from "../../../src/build/tables/import-sheets.ts";
+import { kindOf } from "../../../src/engine/records/file-kinds.ts";
+import { DATA } from "../../helpers/demo-data.ts";
+import { onDisk, spoiled, TINY } from "../../helpers/tiny-folder.ts";
+
+const quiet = (): void => {};
+const isTabled = (path: string): boolean => TABLES.some(({ kind }) => kind === kindOf(path));
+
+/** A folder with only those files of another that no table holds. */
+function copyUntabled(from: string, to: string): void {
+  for (const path of readdirSync(from, { recursive: true, encoding: "utf8" }).map((it) => it.replaceAll("\\", "/")))
+    if (kindOf(path) && !isTabled(path)) cpSync(join(from, path), join(to, path));
+}
+
+/** Exported, and imported into an empty folder; then what the first and what the second folder say. */
+async function roundTrip(data: string, to: string): Promise<void> {
+  const folder = await onDisk({ "place/keep": "" });
+  const out = join(folder, to);
+  expect(await exportTables({ data, to: out, tables: [], overwrite: false }, quiet)).toBe(0);
+  const back = join(folder, "back");
+  mkdirSync(back);
+  copyUntabled(data, back);
+  const files = to.endsWith(".xlsx") ? [out] : readdirSync(out).map((name) => join(out, name));
+  const said: string[] = [];
+  const options = { data: back, write: true, overwrite: false };
+  const code = await importSheets(files, options, (line) => said.push(line));
+  expect(said.filter((line) => line.startsWith("rejected"))).toEqual([]);
+  expect(code).toBe(0);
+  const [first, second] = [await readFolder(data), await readFolder(back)];
+  expect(second.findings).toEqual([]);
+  expect(second.catalog).toEqual(first.catalog);
+  expect([...second.sources.keys()]).toEqual([...first.sources.keys()]);
+}
+
+/** Texts that spreadsheets, CSV or a formula guard could mistake for something else. */
+const NASTY = spoiled({
+  "changes/1958/FR58-01.md": [
+    "starts: start of 1958\nscope: my>=1958\n---\n\nFour holes.",
+    `words: ["=1+1", "a|b", "c\\\\d", "'=x", "0012", "1E5", "; , \\"quoted\\"", "@sum"]
+starts: "-5 degrees, then"
+scope: my>=1958
+left-alone: ["+ nothing", "= nothing, 'as it was'", "''=twice"]
+---
+
+=HYPERLINK("x")
+
+* a list, with a tab:\tand 'quotes' "of both" kinds; é😀 _x000D_`,
+  ],
+  "parts/pump.yaml": ["marks: { ribs: two, bore: none }", 'marks: { ribs: "12", bore: none }'],
+});
+
+describe("out and in again", () => {
+  test("the demonstration, as CSV", () => roundTrip(DATA, "out"));
+  test.each(["out", "out.xlsx"])("every statement there is, and texts made to break it: %s", async (to) => {
+    await roundTrip(await onDisk(NASTY), to);
+  });
+});
+
+test("no text of an export can be run as a formula", async () => {
+  const folder = await onDisk(NASTY);
+  await exportTables(
+    { data: folder, to: join(folder, "out"), tables: ["records", "left-alone"], overwrite: false },
+    quiet,
+  );
+  const csv = readFileSync(join(folder, "out", "left-alone.csv"), "utf8");
+  expect(csv).toBe(
+    "\uFEFFrecord,left-alone\r\nFR58-01,'+ nothing\r\nFR58-01,\"'= nothing, 'as it was'\"\r\nFR58-01,'''=twice\r\nHY59-01,The reservoir was looked at and stayed.\r\n",
+  );
+  expect(readdirSync(join(folder, "out"))).toEqual(["left-alone.csv", "records.csv"]);
+});
+
+test("an export writes over nothing that is there, unless told", async () => {
+  const folder = await onDisk({ ...TINY, "out/built.csv": "mine" });
+  const said: string[] = [];
+  const options = { data: folder, to: join(folder, "out"), tables: ["built", "moved"] };
+  expect(await exportTables({ ...options, overwrite: false }, (line) => said.push(line))).toBe(1);
+  expect(said.join().replaceAll(folder, "")).toBe(
+    "/out/built.csv: is there already; name another place, or add --overwrite",
+  );
+  expect(readdirSync(join(folder, "out"))).toEqual(["built.csv"]);
+  expect(await exportTables({ ...options, overwrite: true }, quiet)).toBe(0);
+  expect(readdirSync(join(folder, "out"))).toEqual(["built.csv", "moved.csv"]);
+});
+
+test("a folder with a file that cannot be read is not exported: the export would lack it", async () => {
+  const folder = await onDisk(spoiled({ "parts/pump.yaml": "component: [" }));
+  const said: string[] = [];
+  expect(
+    await exportTables({ data: folder, to: join(folder, "o.xlsx"), tables: [], overwrite: false }, (line) =>
+      said.push(line),
+    ),
+  ).toBe(1);
+  expect(said).toEqual(["parts/pump.yaml: cannot be read, so an export would lack it; mend it first (npm run check)"]);
+});

@@ -1,0 +1,31 @@
+/** The command as it is started. What it writes is tested beside src/build/tables. */
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { expect, test } from "vitest";
+import { onDisk, TINY } from "../helpers/tiny-folder.ts";
+
+function run(...args: string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [resolve("scripts/export.ts"), ...args], {
+    encoding: "utf8",
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+test("without a place it says what is missing", () => {
+  const { code, out, err } = run();
+  expect([code, out]).toEqual([2, ""]);
+  expect(err).toMatch(/^--to is missing: where shall the tables go\?\n\nnpm run export -- --to FOLDER/);
+});
+
+test("one table of a folder", async () => {
+  const folder = await onDisk(TINY);
+  const { code, out, err } = run("--data", folder, "--to", join(folder, "out"), "--table", "cancels");
+  expect([code, err]).toEqual([0, ""]);
+  expect(out.replaceAll(folder, "")).toBe(
+    "     1  cancels\n1 file in /out. Back again: npm run import -- /out/*.csv\n",
+  );
+  expect(readFileSync(join(folder, "out/cancels.csv"), "utf8")).toBe(
+    "\uFEFFrecord,cancels,scope\r\nHY59-01,FR58-01,line=B\r\n",
+  );
+});
