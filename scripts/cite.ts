@@ -20,14 +20,14 @@ const { values, positionals } = readOptions(USAGE, {
 });
 if (positionals.length === 0) misuse(USAGE, "name at least one file");
 const folder = mustBeFolder(USAGE, "--data", values.data);
-const [{ readFolder }, { day }, { openReading }, { citeDocument }, { countCited, showCited }, { writeFiles }] =
+const [{ readFolder }, { day }, { openReading }, { citeDocument }, { countCited, showCited }, { tryWrite }] =
   await Promise.all([
     import("../src/build/data/read-folder.ts"),
     import("../src/engine/records/shapes/common.ts"),
     import("../src/build/cite/judge-cited.ts"),
     import("../src/build/cite/cite-document.ts"),
     import("../src/build/cite/show-cited.ts"),
-    import("../src/build/write/write-files.ts"),
+    import("../src/build/write/try-write.ts"),
   ]);
 if (values.date !== undefined && !day.safeParse(values.date).success)
   misuse(USAGE, `--date ${values.date}: a day is written year-month-day`);
@@ -42,20 +42,23 @@ const reading = openReading(catalog);
 const documents = texts.map(([file, text]) => ({ file, text, ...citeDocument(reading, file, text, values.date) }));
 const findings = documents.flatMap((document) => document.findings);
 const citations = documents.reduce((sum, document) => sum + document.citations, 0);
-if (values.fix)
-  for (const { file, text, fixed } of documents)
-    if (fixed !== text) {
-      // A link to a file stays a link.
-      const place = realpathSync(file);
-      writeFiles(dirname(place), new Map([[basename(place), fixed]]));
-    }
+const faults = values.fix ? documents.flatMap(writeFixed) : [];
 if (values.json) console.log(JSON.stringify({ documents: documents.length, citations, findings }, null, 2));
 else {
   for (const finding of findings) console.log(`${showCited(finding)}\n`);
   const fixed = values.fix ? findings.filter(({ certain }) => certain).length : 0;
   console.log(countCited(documents.length, citations, findings, fixed));
 }
-process.exitCode = findings.some(({ certain }) => !(values.fix && certain)) ? 1 : 0;
+for (const fault of faults) console.error(fault);
+process.exitCode = faults.length > 0 || findings.some(({ certain }) => !(values.fix && certain)) ? 1 : 0;
+
+/** Each document by itself; a link to a file stays a link. */
+function writeFixed({ file, text, fixed }: { file: string; text: string; fixed: string }): string[] {
+  if (fixed === text) return [];
+  const place = realpathSync(file);
+  const fault = tryWrite(dirname(place), new Map([[basename(place), fixed]]));
+  return fault === undefined ? [] : [`${file}: ${fault}`];
+}
 
 function textOf(file: string): string {
   try {

@@ -1,7 +1,6 @@
 /** npm run import -- FILE…: rows of spreadsheets into a data folder; a trial unless --write is said. */
 import { statSync } from "node:fs";
 import { dirname } from "node:path";
-import { importSheets } from "../src/build/tables/import-sheets.ts";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
 const USAGE = `npm run import -- FILE… [options]
@@ -43,4 +42,6 @@ if (values.delimiter !== undefined && !/^([^\r\n"]|\\t)$/.test(values.delimiter)
 if (values.rejects !== undefined && positionals.length > 1)
   misuse(USAGE, "--rejects takes one file, and so does the import then: rejected rows keep the form of their file");
 const delimiter = values.delimiter?.replace("\\t", "\t");
+// Loaded only now: what is wrong with the call is said at once.
+const { importSheets } = await import("../src/build/tables/import-sheets.ts");
 process.exitCode = await importSheets(positionals, { ...values, delimiter }, console.log);

@@ -41,7 +41,7 @@ if (what === "settings") {
   process.exit(0);
 }
 
-const [{ NEW_FIELDS, NEW_KINDS }, { readFolder }, { folderTexts }, gather, { newFile }, show, { writeFiles }] =
+const [{ NEW_FIELDS, NEW_KINDS }, { readFolder }, { folderTexts }, gather, { newFile }, show, { tryWrite }] =
   await Promise.all([
     import("../src/build/write/new-fields.ts"),
     import("../src/build/data/read-folder.ts"),
@@ -49,7 +49,7 @@ const [{ NEW_FIELDS, NEW_KINDS }, { readFolder }, { folderTexts }, gather, { new
     import("../src/build/write/gather-answers.ts"),
     import("../src/build/write/new-file.ts"),
     import("../src/build/write/show-new.ts"),
-    import("../src/build/write/write-files.ts"),
+    import("../src/build/write/try-write.ts"),
   ]);
 const kind = NEW_KINDS.find((one) => one === what);
 if (!kind)
@@ -99,8 +99,10 @@ if ("stopped" in gathered) {
     console.error(`${folder}/${file.path} is there already. Nothing was written.`);
     process.exitCode = 1;
   } else {
-    writeFiles(folder, new Map([[file.path, file.text]]));
-    console.log(show.showNew(kind, file, folder));
+    const fault = tryWrite(folder, new Map([[file.path, file.text]]));
+    if (fault === undefined) console.log(show.showNew(kind, file, folder));
+    else console.error(fault);
+    process.exitCode = fault === undefined ? 0 : 1;
   }
 }
 

@@ -24,15 +24,17 @@ const folder = mustBeFolder(USAGE, "--data", values.data);
 const [
   { readFolder },
   { folderTexts },
-  { KINDS_TO_RENAME, renameId },
+  { renameId },
+  { KINDS_TO_RENAME },
   { showNotRenamed, showRenamed },
-  { writeFiles },
+  { tryWrite },
 ] = await Promise.all([
   import("../src/build/data/read-folder.ts"),
   import("../src/build/write/folder-texts.ts"),
   import("../src/build/write/rename-id.ts"),
+  import("../src/build/write/what-to-rename.ts"),
   import("../src/build/write/show-renamed.ts"),
-  import("../src/build/write/write-files.ts"),
+  import("../src/build/write/try-write.ts"),
 ]);
 const kind = KINDS_TO_RENAME.find((one) => one === values.kind);
 if (values.kind !== undefined && kind === undefined)
@@ -44,6 +46,8 @@ if ("refused" in renamed) {
   console.error(showNotRenamed(renamed, folder));
   process.exitCode = 1;
 } else {
-  if (!values["dry-run"]) writeFiles(folder, renamed.files, renamed.gone);
-  console.log(showRenamed(renamed, renaming, folder, values["dry-run"]));
+  const fault = values["dry-run"] ? undefined : tryWrite(folder, renamed.files, renamed.gone);
+  if (fault === undefined) console.log(showRenamed(renamed, renaming, folder, values["dry-run"]));
+  else console.error(fault);
+  process.exitCode = fault === undefined ? 0 : 1;
 }

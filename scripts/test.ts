@@ -27,19 +27,19 @@ const browser = check("A browser", () => {
   if (path) process.env.YEARMARK_BROWSER = path;
   return path !== undefined;
 });
-check("A web server", () => {
-  const path = ensureWebServer();
-  console.log(path ?? HOW_TO_GET_A_WEB_SERVER);
-  if (path) process.env.YEARMARK_NGINX = path;
-  return path !== undefined;
-});
+heading("A web server");
+const webServer = ensureWebServer();
+console.log(webServer ?? HOW_TO_GET_A_WEB_SERVER);
+if (webServer) process.env.YEARMARK_NGINX = webServer;
 const tests = await runTests();
 
 heading("In short");
 for (const name of failed) console.log(`failed: ${name}`);
 if (tests.failed > 0) console.log("failed: Tests");
+// Not everybody who changes a record has an nginx, or may install one: that alone is no failure, but it is said.
+if (!webServer) console.log("The configuration for nginx was not tested: there is no nginx.");
 if (tests.skipped > 0) console.log(`${tests.skipped} tests skipped`);
-// Types, style, the browser and the web server count as one each when they failed: only "0 failed" means that all is well.
+// Types, style and the browser count as one each when they failed: only "0 failed" means that all is well.
 const allFailed = failed.length + tests.failed;
 console.log(`${tests.passed} passed, ${allFailed} failed`);
 process.exitCode = allFailed > 0 ? 1 : 0;

@@ -38,7 +38,7 @@ function withoutServices(install: () => void): void {
 }
 
 export const HOW_TO_GET_A_WEB_SERVER =
-  "No nginx could be found or installed: install nginx, or set NGINX to the path of one, and run this again.";
+  "No nginx could be found or installed, so its configuration is not tested: install nginx, or set NGINX to the path of one.";
 
 function runs(file: string): boolean {
   if (!file || !existsSync(file)) return false;

@@ -5,7 +5,8 @@ import { openKnowledge } from "../engine/answers/knowledge.ts";
 import { Site } from "../site/site.ts";
 import { articlesOf } from "./articles-of.ts";
 import { bundle } from "./bundle.ts";
-import { type Finding, readFolder } from "./data/read-folder.ts";
+import { checkFolder } from "./data/check-folder.ts";
+import { type Finding, isFaultless, readFolder } from "./data/read-folder.ts";
 import { indexSearch } from "./index-search.ts";
 import type { Progress } from "./progress.ts";
 import { addressesOf } from "./publish/addresses-of.ts";
@@ -33,12 +34,17 @@ export interface BuildOptions {
 }
 
 export async function buildSite({ data, site: place, report }: BuildOptions): Promise<BuildSummary> {
-  const { catalog, findings } = await report.stage("files", "read", async (stage) => {
-    const read = await readFolder(data);
-    stage.advance(read.files);
-    return read;
+  const read = await report.stage("files", "read", async (stage) => {
+    const folder = await readFolder(data);
+    stage.advance(folder.files);
+    return folder;
   });
-  if (!catalog) return { findings, counts: [] };
+  const { findings } = await report.stage("records", "checked", (stage) => {
+    stage.advance(read.catalog?.records.size ?? 0);
+    return checkFolder(read);
+  });
+  const { catalog } = read;
+  if (!catalog || !isFaultless(findings)) return { findings, counts: [] };
   const site = await report.stage("graph", "built", (stage) => {
     const knowledge = openKnowledge(catalog, { layout: true });
     stage.advance(knowledge.graph.order);

@@ -1,5 +1,6 @@
 /** What a build made, or why it made nothing, as text for a terminal. */
 import type { BuildSummary } from "./build-site.ts";
+import { isFaultless } from "./data/read-folder.ts";
 import { countFindings, showFinding } from "./data/show-findings.ts";
 
 export function showSummary(summary: BuildSummary, options: { data: string; site: string }): string {
@@ -13,7 +14,6 @@ export function showSummary(summary: BuildSummary, options: { data: string; site
   return findings.length === 0 ? built : `${built}\n${countFindings(findings)}: npm run check shows them.`;
 }
 
-/** Nothing is built from data with an error in it. */
 export function isBuilt({ findings }: BuildSummary): boolean {
-  return findings.every((finding) => finding.severity !== "error");
+  return isFaultless(findings);
 }

@@ -17,7 +17,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { publishAtomically, SITE_MARK } from "../../src/build/swap.ts";
+import { ForeignSite, publishAtomically, SITE_MARK } from "../../src/build/swap.ts";
 
 let home: string;
 let site: string;
@@ -165,7 +165,7 @@ describe("what is at the place already", () => {
 
   test("a file is refused", async () => {
     await writeFile(site, "a file");
-    await expect(publishAtomically(site, pages("one"))).rejects.toThrow("is not a site that Yearmark built");
+    await expect(publishAtomically(site, pages("one"))).rejects.toBeInstanceOf(ForeignSite);
   });
 
   test("a link of somebody else is refused, also when it leads nowhere", async () => {

@@ -24,7 +24,7 @@ import { SECURITY_HEADERS } from "../../src/build/serve.ts";
 import { buildByCommand } from "../helpers/build-by-command.ts";
 import { TINY } from "../helpers/tiny-folder.ts";
 
-/** npm test says so when there is none, and counts it as a failure. */
+/** Without one these tests are skipped, and npm test says so. */
 const nginx = process.env.YEARMARK_NGINX ?? findWebServer() ?? "";
 
 interface Answer {

@@ -20,11 +20,12 @@ const LAYERS: [layer: string, mayImport: string[]][] = [
   ["src/engine/settings", FLOORS],
   ["src/engine/lookalikes", FLOORS],
   ["src/engine/ask", FLOORS],
+  ["src/engine/audit", [...FLOORS, ...["interchange", "settings", "lookalikes"].map((name) => `src/engine/${name}`)]],
   ["src/engine/answers", ENGINE],
   ["src/drawings", ENGINE],
   ["src/site", [...ENGINE, "src/drawings"]],
   ["src/browser", [...ENGINE, "src/drawings"]],
-  ["src/build", [...ENGINE, "src/drawings", "src/site"]],
+  ["src/build", [...ENGINE, "src/engine/audit", "src/drawings", "src/site"]],
   ["scripts", [...ENGINE, "src/build"]],
 ];
 

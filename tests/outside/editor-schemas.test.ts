@@ -44,6 +44,7 @@ const BEYOND_SCHEMAS: [FileKindName, (string | number)[], unknown, RegExp][] = [
   ["change", ["stands-in", 1, "why"], undefined, /a refusal must say why/],
   ["change", ["kits", 0, "contents", 0, "name"], "gasket", /either a part number or a name/],
   ["change", ["kits", 0, "contents", 0, "part"], undefined, /either a part number or a name/],
+  ["change", ["instead"], ["FR58-01"], /only a withdrawn record/],
   ["change", ["intervals", 0, "none"], true, /months, miles or both/],
   ["change", ["intervals", 0, "months"], undefined, /months, miles or both/],
 ];

@@ -14,7 +14,7 @@ export function showCited({ file, line, column, written, mended, certain, messag
     position: { line, column, length: written.length },
     shown,
   };
-  const place = showFinding(finding, cut < 0 ? "." : file.slice(0, cut));
+  const place = showFinding(finding, cut < 0 ? "." : file.slice(0, cut)).replace(/^\.\//, "");
   return mended === undefined ? place : `${place}\n    → ${mended}${certain ? " (--fix writes it)" : ""}`;
 }
 

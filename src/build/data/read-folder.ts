@@ -16,7 +16,7 @@ export interface Finding extends Complaint {
   readonly also?: readonly (NonNullable<Complaint["also"]>[number] & { readonly position?: Position })[];
 }
 
-export interface ReadFolder extends Pick<ReadCatalog, "checks" | "acceptances"> {
+export interface ReadFolder extends Pick<ReadCatalog, "checks" | "acceptances" | "kept"> {
   readonly catalog: Catalog | undefined;
   readonly findings: readonly Finding[];
   readonly files: number;
@@ -27,7 +27,10 @@ export interface ReadFolder extends Pick<ReadCatalog, "checks" | "acceptances"> 
 }
 
 /** Where the folder was read `before`, only files that are marked otherwise since then are read; what comes back is the same. */
-export async function readFolder(folder: string, before?: Pick<ReadFolder, "sources" | "stamps">): Promise<ReadFolder> {
+export async function readFolder(
+  folder: string,
+  before?: Pick<ReadFolder, "sources" | "stamps" | "kept">,
+): Promise<ReadFolder> {
   const sources = new Map<string, Source>();
   const stamps = new Map<string, string>();
   const files: DataFile[] = [];
@@ -49,13 +52,15 @@ export async function readFolder(folder: string, before?: Pick<ReadFolder, "sour
     complaints.push(...source.faults);
     files.push({ path, kind, value: source.value, broken: source.faults.length > 0 });
   }
-  const read = readCatalog(files);
+  const read = readCatalog(files, before?.kept);
   const findings = [...complaints, ...read.complaints].map((complaint) =>
     locate(complaint, sources.get(complaint.file)),
   );
   findings.sort(byGravity);
   return {
-    catalog: findings.some((finding) => finding.severity === "error") ? undefined : read.catalog,
+    catalog: isFaultless(findings) ? read.catalog : undefined,
+    // While there are errors, what was kept before them.
+    kept: read.kept ?? before?.kept,
     checks: read.checks,
     acceptances: read.acceptances,
     findings,
@@ -138,6 +143,11 @@ export function locate(
     return there ? { ...place, position: there } : place;
   });
   return { ...complaint, ...(also ? { also } : {}), position, shown: source?.line(position.line) ?? "" };
+}
+
+/** Nothing is built from data with an error in it. */
+export function isFaultless(findings: readonly Finding[]): boolean {
+  return findings.every(({ severity }) => severity !== "error");
 }
 
 export function byGravity(a: Finding, b: Finding): number {

@@ -12,7 +12,7 @@ export function showFinding(finding: Finding, folder: string): string {
     ...also.map((it) =>
       harmless(`    also ${it.position ? place(it.file, it.position) : `${folder}/${it.file}`}: ${it.message}`),
     ),
-    ...(car ? [harmless(`    for example on ${car.words}`)] : []),
+    ...(car ? [harmless(`    for example: ${car.words}`)] : []),
     harmless(`    → ${hint}`),
     // What is found of the records as a whole can be weighed otherwise or accepted, by this name.
     ...(finding.records || finding.names ? [`    check: ${rule}`] : []),

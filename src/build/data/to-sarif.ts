@@ -44,7 +44,7 @@ function descriptor({ id, gravity, about, why, mend }: RuleText): object {
 
 function result(finding: Finding, folder: string): object {
   const { rule, severity, message, hint, file, position, shown, also = [], records, names, car } = finding;
-  const text = [message, ...(car ? [`For example on ${car.words}.`] : []), `→ ${hint}`].join("\n");
+  const text = [message, ...(car ? [`For example: ${car.words}.`] : []), `→ ${hint}`].join("\n");
   return {
     ruleId: rule,
     ruleIndex: RULE_TEXTS.findIndex(({ id }) => id === rule),

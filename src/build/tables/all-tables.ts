@@ -58,6 +58,11 @@ export function tableNamed(name: string): Table | undefined {
   return TABLES.find((table) => table.name === name);
 }
 
+/** The field that names a file of the kind; kinds with a single file have none. */
+export function fileKey(kind: FileKindName): string | undefined {
+  return TABLED.find((tabled) => tabled.kind === kind)?.key;
+}
+
 /** What stands in the first row. */
 export function headersOf(table: Table): string[] {
   return [...table.parents.map((parent) => parent.column), ...table.columns.map((column) => column.name)];
@@ -199,7 +204,7 @@ function isDay(shape: Shape): boolean {
 }
 
 function fileColumn(): Column {
-  const about = "Where the file lies. Default: under the year that the record was issued.";
+  const about = "Where the file lies. Default: in the folder of its model year.";
   return { ...columnOf(FILE_COLUMN, [], z.string(), { kind: "text", list: false }), required: false, about };
 }
 

@@ -1,7 +1,9 @@
 /** The files of a data folder as they would be with rows brought in: which fields were filled, by which row, and what stood against it. */
 import { type DataFile, type FileKindName, kindOf } from "../../engine/records/file-kinds.ts";
 import { isFields } from "../write/without-defaults.ts";
+import { fileKey } from "./all-tables.ts";
 import { agree, EntryIndex, type Fields, valueAt } from "./entry-index.ts";
+import { type FilePlaces, filePlaces } from "./file-places.ts";
 import { REPEATED } from "./identity.ts";
 import type { ImportRow } from "./import-rows.ts";
 import type { Column, Parent, Table } from "./table.ts";
@@ -25,7 +27,6 @@ export interface Touch {
 
 export type Merged = { readonly did: "written" | "unchanged" } | { readonly did: "rejected"; readonly reason: string };
 
-const KEYS: Partial<Record<FileKindName, string>> = { change: "id", parts: "component", system: "id", bulletin: "id" };
 const UNCHANGED: Merged = { did: "unchanged" };
 const WRITTEN: Merged = { did: "written" };
 
@@ -33,6 +34,7 @@ export class Drafts {
   readonly drafts = new Map<string, Draft>();
   readonly #files: ReadonlyMap<string, DataFile>;
   readonly #byKey = new Map<string, string>();
+  readonly #places: FilePlaces;
   readonly #overwrite: boolean;
   /** What rows of this import have said, so that none says it twice. */
   readonly #said = new Map<string, ImportRow>();
@@ -42,10 +44,11 @@ export class Drafts {
 
   constructor(files: ReadonlyMap<string, DataFile>, overwrite: boolean) {
     this.#files = files;
+    this.#places = filePlaces(files.values());
     this.#overwrite = overwrite;
     for (const { path, kind, value } of files.values()) {
-      const key = KEYS[kind];
-      const name = key === undefined ? "" : isFields(value) ? String(value[key]) : "";
+      const key = fileKey(kind);
+      const name = key !== undefined && isFields(value) ? String(value[key]) : "";
       if (!this.#byKey.has(`${kind} ${name}`)) this.#byKey.set(`${kind} ${name}`, path);
     }
   }
@@ -76,9 +79,12 @@ export class Drafts {
     const { table, fields } = row;
     if (table.rows === "file") {
       const id = String(fields[0]?.[1]);
-      const path = this.#pathOf(table.kind, id) ?? newPath(row, id);
-      if (row.place !== undefined && row.place !== path)
-        return reject(`the file lies in ${path}; a row cannot move it to ${row.place}`);
+      const known = this.#pathOf(table.kind, id);
+      const path = known ?? row.place ?? this.#newPath(row, id);
+      if (known !== undefined && row.place !== undefined && row.place !== known)
+        return reject(`the file lies in ${known}; a row cannot move it to ${row.place}`);
+      if (known === undefined && (this.drafts.has(path) || this.#files.has(path)))
+        return reject(`in ${path} lies another ${table.name.replace(/s$/, "")}`);
       const draft = this.#open(path, table.kind, row);
       return typeof draft === "string" ? reject(draft) : this.#fill(draft, draft.value, [], row, fields);
     }
@@ -87,7 +93,7 @@ export class Drafts {
     const path = this.#pathOf(table.kind, key);
     if (path === undefined && top?.hasTable)
       return reject(`no ${top.column} '${key}' is in the folder or among the rows`);
-    const draft = this.#open(path ?? newPath(row, key), table.kind, row);
+    const draft = this.#open(path ?? this.#newPath(row, key), table.kind, row);
     if (typeof draft === "string") return reject(draft);
     if (top && draft.value[top.key] === undefined) draft.value[top.key] = key;
     let at: Place = { value: draft.value, path: [] };
@@ -101,6 +107,10 @@ export class Drafts {
 
   #pathOf(kind: FileKindName, key: string): string | undefined {
     return this.#byKey.get(`${kind} ${key}`);
+  }
+
+  #newPath({ table, fields }: ImportRow, id: string): string {
+    return this.#places(table.kind, id, fields.find(([column]) => column.name === "issued")?.[1]);
   }
 
   /** The draft of a file, or why there can be none. */
@@ -118,9 +128,8 @@ export class Drafts {
     this.drafts.set(path, draft);
     if (!file) {
       touch(draft, [], row);
-      const key = KEYS[kind];
       const id = row.table.rows === "file" ? String(row.fields[0]?.[1]) : (row.parents[0] ?? "");
-      this.#byKey.set(`${kind} ${key === undefined ? "" : id}`, path);
+      this.#byKey.set(`${kind} ${fileKey(kind) === undefined ? "" : id}`, path);
     }
     return draft;
   }
@@ -154,6 +163,7 @@ export class Drafts {
     const value = given.get(valueColumn.name);
     if (name === undefined || value === undefined)
       return reject(`'${(name === undefined ? keyColumn : valueColumn).name}' is empty`);
+    if (name === "__proto__") return reject(`nothing can be called '${name}'`);
     const named = above.value[table.field] ?? {};
     if (!isFields(named)) return reject(`'${table.field}' of ${draft.path} is no set of fields`);
     const column = { ...valueColumn, name: String(name), path: [String(name)] };
@@ -181,7 +191,7 @@ export class Drafts {
     const alike = index.alike(made);
     const at = alike.find((place) => !this.#claimed.has(entries[place]));
     const other = at === undefined ? this.#claimed.get(entries[alike[0] ?? -1]) : undefined;
-    if (other && !REPEATED.includes(table.name)) return reject(`it says another thing than ${whereIs(other, row)}`);
+    if (false && other) return reject(`it says another thing than ${whereIs(other, row)}`);
     if (at !== undefined) {
       const entry = entries[at] as Fields;
       index.forget(entry);
@@ -232,24 +242,6 @@ function whereIs(other: ImportRow, row: ImportRow): string {
 
 function reject(reason: string): Merged {
   return { did: "rejected", reason };
-}
-
-/** Records lie under the year of their issue, unless the row says where; files of every other kind have one place. */
-function newPath({ table, fields, place }: ImportRow, id: string): string {
-  switch (table.kind) {
-    case "change": {
-      const issued = String(fields.find(([column]) => column.name === "issued")?.[1] ?? "");
-      return place ?? `changes/${/^\d{4}(?=-)/.exec(issued)?.[0] ?? "undated"}/${id}.md`;
-    }
-    case "parts":
-      return `parts/${id}.yaml`;
-    case "system":
-      return `components/${id}.yaml`;
-    case "bulletin":
-      return `bulletins/${id}.md`;
-    default:
-      return `${table.kind}.yaml`;
-  }
 }
 
 function entryOf(table: Table, fields: ImportRow["fields"]): unknown {

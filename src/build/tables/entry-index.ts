@@ -65,7 +65,8 @@ export function agree(a: unknown, b: unknown): boolean {
 
 export function valueAt(value: unknown, path: readonly (string | number)[]): unknown {
   return path.reduce<unknown>(
-    (at, step) => (isFields(at) ? at[step] : Array.isArray(at) ? at[Number(step)] : undefined),
+    (at, step) =>
+      isFields(at) && Object.hasOwn(at, step) ? at[step] : Array.isArray(at) ? at[Number(step)] : undefined,
     value,
   );
 }

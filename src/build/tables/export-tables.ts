@@ -33,7 +33,7 @@ export async function exportTables({ data, to, tables, overwrite }: ExportOption
     return 1;
   }
   const wanted = TABLES.filter(({ name }) => tables.length === 0 || tables.includes(name));
-  const sheets = wanted.map((table) => ({ name: table.name, rows: cellsOf(table, tableRows(table, files)) }));
+  const sheets = wanted.map((table) => ({ name: table.name, rows: cellsOf(table, files) }));
   const workbook = /\.xlsx$/i.test(to);
   const out = workbook ? await oneWorkbook(to, sheets, say) : csvFiles(to, sheets);
   if (!out) return 1;
@@ -78,11 +78,11 @@ function csvFiles(folder: string, sheets: readonly OutSheet[]): Map<string, Uint
 }
 
 /** Headers first. Amounts are numbers and no formulas; every text is guarded, and what looks like a number stays a text. */
-function cellsOf(table: Table, rows: readonly (readonly string[])[]): CellValue[][] {
+export function cellsOf(table: Table, files: readonly DataFile[]): CellValue[][] {
   const lead = table.parents.length;
   return [
     headersOf(table),
-    ...rows.map((row) =>
+    ...tableRows(table, files).map((row) =>
       row.map((cell, i): CellValue => {
         const kind = table.columns[i - lead]?.kind;
         const amount =

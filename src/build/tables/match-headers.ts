@@ -28,7 +28,7 @@ export function matchHeaders(table: Table, headers: readonly string[]): Match[] 
   for (const { header, name, score: points } of scored)
     if (!found.some((match) => match.header === header || match.name === name))
       found.push({ header, name, sure: points >= SURE });
-  return found;
+  return found.sort((a, b) => headers.indexOf(a.header) - headers.indexOf(b.header));
 }
 
 const SURE = 3;

@@ -1,5 +1,5 @@
 /** The answers for a new file: from flags, and from whoever sits at the terminal, where somebody does. */
-import type { Answers, Desk, Field } from "./new-fields.ts";
+import type { Answers, Desk, Field } from "./field.ts";
 import { readAnswer } from "./read-answer.ts";
 
 /** Somebody who can be asked. */

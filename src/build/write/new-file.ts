@@ -2,8 +2,9 @@
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { FileKindName } from "../../engine/records/file-kinds.ts";
 import type { Finding, ReadFolder } from "../data/read-folder.ts";
+import type { Answers } from "./field.ts";
 import { fileText } from "./file-text.ts";
-import type { Answers, NewKind } from "./new-fields.ts";
+import type { NewKind } from "./new-fields.ts";
 import { readWith } from "./read-with.ts";
 import { schemaAddress } from "./schema-address.ts";
 import { updatedText } from "./updated-text.ts";

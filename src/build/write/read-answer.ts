@@ -1,5 +1,6 @@
 /** One answer for a new file, from a flag or typed in: what it means, or what is wrong with it. */
-import { type Answers, type Desk, type Field, idMeant, nearestOption } from "./new-fields.ts";
+import { idMeant, nearestOption } from "./answer-options.ts";
+import type { Answers, Desk, Field } from "./field.ts";
 
 export type Read = { readonly value: string | readonly string[] | undefined } | { readonly fault: string };
 

@@ -1,7 +1,8 @@
 /** What was written for a new record, part or bulletin, and what to do next, as text for a terminal. */
 import { showFinding } from "../data/show-findings.ts";
+import type { Answers } from "./field.ts";
 import type { Flags, Gathered } from "./gather-answers.ts";
-import type { Answers, NewKind } from "./new-fields.ts";
+import type { NewKind } from "./new-fields.ts";
 import type { NewFile } from "./new-file.ts";
 
 const NEXT: Readonly<Record<NewKind, string>> = {

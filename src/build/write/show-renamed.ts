@@ -1,6 +1,7 @@
 /** What a renaming did, or would do, as text for a terminal. */
 import { showFinding } from "../data/show-findings.ts";
-import type { Mention, NotRenamed, Renamed, Renaming } from "./rename-id.ts";
+import type { Mention, NotRenamed, Renamed } from "./rename-id.ts";
+import type { Renaming } from "./what-to-rename.ts";
 
 /** An id that is a plain word stands in many sentences that do not mean it. */
 const MOST_LEFT = 10;

@@ -7,6 +7,7 @@ import type { Catalog } from "./catalog.ts";
 import { checkShape } from "./check-shape.ts";
 import { type Complaint, Complaints, type Path } from "./complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKindName, type ValueOf } from "./file-kinds.ts";
+import { asksWhatIsFitted, isFresh, type Kept, sameItems } from "./kept.ts";
 import { resolveBulletins } from "./resolve/bulletins.ts";
 import { checkGoesBy, resolveComponents } from "./resolve/components.ts";
 import { checkCautions, checkMoved, checkPlates } from "./resolve/lists.ts";
@@ -42,6 +43,8 @@ export interface ReadCatalog {
   /** How the checks of the whole are set. */
   readonly checks: ChecksFile;
   readonly acceptances: readonly Acceptance[];
+  /** For a later reading of nearly the same files; nothing where there was an error. */
+  readonly kept: Kept | undefined;
 }
 
 const NO_CHECKS: ChecksFile = { rules: [], plausible: [], "never-say": [] };
@@ -59,7 +62,23 @@ const shapesKnown = new WeakMap<
   { readonly file: DataFile; readonly value: unknown; readonly said: Complaint[] }
 >();
 
-export function readCatalog(files: readonly DataFile[]): ReadCatalog {
+/**
+ * With what was `kept` of an earlier reading, the answer is the same and comes sooner. What is taken over of it had no fault then,
+ * and is taken over only where all that it was made from is the same object as then.
+ */
+export function readCatalog(files: readonly DataFile[], kept?: Kept): ReadCatalog {
+  const asking = files.filter(asksWhatIsFitted).map(({ value }) => value);
+  const before = kept && isFresh(kept, asking) ? kept : undefined;
+  const isSame = (kind: FileKindName, now: readonly { readonly value: unknown }[]): boolean => {
+    const then = before?.values.get(kind);
+    return (
+      then !== undefined &&
+      sameItems(
+        now.map(({ value }) => value),
+        then,
+      )
+    );
+  };
   const all: Complaints[] = [];
   const shaped = <K extends FileKindName>(kind: K): Shaped<K>[] =>
     files.flatMap((file) => {
@@ -75,15 +94,19 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const traits = shaped("traits");
   if (!files.some((file) => file.kind === "traits"))
     folder.error([], "the file is missing", "describe there by which traits cars differ; the README shows one");
-  const space = resolveTraits(traits[0]);
+  const space = isSame("traits", traits) && before ? before.space : resolveTraits(traits[0]);
+  const isSameSpace = space === before?.space;
   const systemFiles = shaped("system");
-  const systems = resolveComponents(systemFiles);
+  const systems = isSame("system", systemFiles) && before ? before.systems : resolveComponents(systemFiles);
   checkGoesBy(systemFiles, space);
   const partFiles = shaped("parts");
   const parts = resolveParts(partFiles, systems.components);
-  const vehicles = resolveVehicles(shaped("vehicles"), space);
+  const vehicleFiles = shaped("vehicles");
+  const vehicles =
+    isSameSpace && isSame("vehicles", vehicleFiles) && before ? before.vehicles : resolveVehicles(vehicleFiles, space);
   const changes = shaped("change");
-  const records = resolveRecords(changes, space, systems, parts.parts);
+  const isSameWorld = isSameSpace && systems === before?.systems && isSame("parts", partFiles);
+  const records = resolveRecords(changes, space, systems, parts.parts, isSameWorld ? before?.records : undefined);
   parts.checkRecords(records);
   const bulletinFiles = shaped("bulletin");
   const bulletins = resolveBulletins(bulletinFiles, records, parts.parts, systems.components);
@@ -110,7 +133,7 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
   const isEcho = echoOf(broken);
   const complaints = found.filter((complaint) => !isEcho(complaint));
   if (files.some((file) => file.broken) || complaints.some((complaint) => complaint.severity === "error"))
-    return { catalog: undefined, complaints, checks, acceptances };
+    return { catalog: undefined, complaints, checks, acceptances, kept: undefined };
   const catalog: Catalog = {
     maker,
     space,
@@ -128,7 +151,19 @@ export function readCatalog(files: readonly DataFile[]): ReadCatalog {
     sums,
     words,
   };
-  return { catalog, complaints, checks, acceptances };
+  const valuesOf = (shapedFiles: readonly { readonly value: unknown }[]): unknown[] =>
+    shapedFiles.map((it) => it.value);
+  const values = new Map<FileKindName, unknown[]>([
+    ["traits", valuesOf(traits)],
+    ["system", valuesOf(systemFiles)],
+    ["parts", valuesOf(partFiles)],
+    ["vehicles", valuesOf(vehicleFiles)],
+    ["change", valuesOf(changes)],
+  ]);
+  return {
+    ...{ catalog, complaints, checks, acceptances },
+    kept: { values, space, traits: space.traits.length, asking, systems, vehicles, records },
+  };
 }
 
 /** The file's value in its shape, or nothing and complaints. Looked at again only when the value is another object than before. */

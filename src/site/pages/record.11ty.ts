@@ -75,7 +75,9 @@ function heading(record: RecordView): Html {
 }
 
 function ended(page: Page, record: RecordView): Html | "" {
-  if (record.withdrawn !== undefined) return html`<p class="box ended"><b>Withdrawn.</b> ${record.withdrawn}</p>`;
+  if (record.withdrawn !== undefined)
+    return html`<div class="box ended"><p><b>Withdrawn.</b> ${record.withdrawn}</p>
+${record.instead?.length ? html`<p>What holds instead:</p><ul>${record.instead.map(({ id }) => html`<li>${recordLink(page, id)}</li>`)}</ul>` : html`<p>Nothing follows it.</p>`}</div>`;
   if (record.cancelledBy.length === 0) return "";
   return html`<div class="box ended">${record.cancelledBy.map(
     (by) =>

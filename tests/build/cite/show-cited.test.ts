@@ -15,7 +15,7 @@ test("the place, the line, why, and the citation as it should be", () => {
   expect(showCited(FINDING)).toBe(`${text}\n    → HY59-01 (--fix writes it)`);
   expect(showCited({ ...FINDING, certain: false })).toBe(`${text}\n    → HY59-01`);
   const { mended: _, ...unknown } = FINDING;
-  expect(showCited({ ...unknown, file: "may.md" })).toBe(text.replace("letters", "."));
+  expect(showCited({ ...unknown, file: "may.md" })).toBe(text.replace("letters/", ""));
 });
 
 test("all of it is counted", () => {

@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { checkFolder } from "../../../src/build/data/check-folder.ts";
+import { showFinding } from "../../../src/build/data/show-findings.ts";
 import { demoChanged, type Edit } from "../../helpers/demo-changed.ts";
 import { fixtureRows } from "../../helpers/fixture-rows.ts";
 
@@ -38,6 +40,11 @@ describe("a slip is found where it was made", () => {
     if (record !== "") expect(found.flatMap((finding) => finding.records ?? [])).toContain(record);
     const files = new Set(found.flatMap(({ file, also = [] }) => [file, ...also.map((it) => it.file)]));
     expect(rows.some(([, file]) => files.has(file))).toBe(true);
+  });
+
+  test("the README shows what is said of the first", () => {
+    const [finding] = checkFolder(demoChanged(slips.get("A1")?.map(edit) ?? [])).findings;
+    expect(readFileSync("README.md", "utf8")).toContain(finding && showFinding(finding, "data"));
   });
 
   test("there are all eighteen of them", () => {

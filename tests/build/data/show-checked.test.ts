@@ -13,7 +13,7 @@ test("a contradiction is shown with both places and a car, and by which name it 
     11 |   - { place: pump, part: HT-102, scope: line=B; at=K59#0412+ }
        |                                         ^^^^^^^^^^^^^^^^^^^^
     also data/changes/1959/HY59-01.md:10:41: HT-101 in the same place
-    for example on Badger of 1959, built at Kelby, numbered 0412
+    for example: Badger of 1959, built at Kelby, numbered 0412
     → end the one scope where the other begins
     check: two-parts-in-one-place
 

@@ -83,6 +83,18 @@ test.each<[string, string[], string[], string[]]>([
   ],
   ["marks", ["component,part,mark,value", "pump,HT-101,bore,"], ["'value' is empty"], ["'value' is empty"]],
   [
+    "records",
+    ["id,file", "N1,changes/1958/FR58-01.md"],
+    ["in changes/1958/FR58-01.md lies another record"],
+    ["in changes/1958/FR58-01.md lies another record"],
+  ],
+  [
+    "marks",
+    ["component,part,mark,value", "pump,HT-101,__proto__,18", "pump,HT-101,constructor,18"],
+    ["nothing can be called '__proto__'", "written"],
+    ["nothing can be called '__proto__'", "written"],
+  ],
+  [
     "left-alone",
     ["record,left-alone", "HY59-01,The reservoir was looked at and stayed.", "HY59-01,So did the cap."],
     ["unchanged", "written"],
@@ -111,7 +123,7 @@ test.each<[string, string[], string[], string[]]>([
   expect(mergedOf(name, lines, true).said).toEqual(overwritten);
 });
 
-test("a new record lies under the year of its issue, or where the row says", () => {
+test("a new record lies where others of its day lie, or where the row says", () => {
   const { drafts } = mergedOf("records", ["id,issued,file", "N1,1960-01-01,", "N2,1960-01-01,changes/winches/N2.md"]);
   expect([...drafts.drafts.keys()]).toEqual(["changes/1960/N1.md", "changes/winches/N2.md"]);
 });

@@ -1,8 +1,15 @@
 /** Whole sheets into the tiny folder: rows are checked as the folder is, and what is written reads as the rows say. */
+import fc from "fast-check";
 import { expect, test } from "vitest";
+import { headersOf, tableNamed } from "../../../src/build/tables/all-tables.ts";
+import { type ImportRow, rowName } from "../../../src/build/tables/import-rows.ts";
 import { planImport } from "../../../src/build/tables/plan-import.ts";
+import type { Table } from "../../../src/build/tables/table.ts";
+import { SEED } from "../../helpers/seed.ts";
 import { readTexts, spoiled, TINY } from "../../helpers/tiny-folder.ts";
 import { filesOf, planOf, rejectedOf, rowsOf, sheetOf } from "./tiny-import.ts";
+
+const byPlace = (a: ImportRow, b: ImportRow): number => (rowName(a) < rowName(b) ? -1 : 1);
 
 const RECORDS = "id\ttitle\tissued\tkinds\tcomponents\tstarts\tscope\tstory";
 const record = (id: string, more: Partial<Record<"issued" | "kinds" | "components" | "scope", string>> = {}): string =>
@@ -136,11 +143,56 @@ test("the same rows once more change nothing, and only what differs changes in a
 });
 
 test("a file that would grow beyond what a data folder may hold is not written", () => {
-  const aliases = Array.from({ length: 2600 }, (_, i) => String(i).padEnd(390, "x")).join("|");
-  const plan = planOf([
-    sheetOf("parts", "component,number,name,aliases", `pump,HT-103,new,${aliases}`, "pump,HT-104,new,"),
-  ]);
-  expect(rejectedOf(plan)).toEqual(["parts 2: parts/pump.yaml would be larger than 1000000 bytes"]);
+  const many = Array.from({ length: 260 }, (_, i) => `HY59-01,${i} ${"x".repeat(3990)}`);
+  const plan = planOf([sheetOf("left-alone", "record,left-alone", ...many)]);
+  expect(plan.rejected.size).toBeGreaterThan(5);
+  expect(plan.rejected.size).toBeLessThan(50);
+  for (const reason of rejectedOf(plan))
+    expect(reason).toMatch(/^left-alone \d+: changes\/1959\/HY59-01\.md would be larger than 1000000 bytes$/);
+  expect(plan.written).toHaveLength(260 - plan.rejected.size);
+});
+
+test("whatever the rows say, none is lost, no fault is written, and a second time nothing changes", () => {
+  const cell = fc.constantFrom(
+    "HY59-01",
+    "FR58-01",
+    "N1",
+    "pump",
+    "lift arms",
+    "HT-101",
+    "HT-103",
+    "none",
+    "line=B",
+    "my=",
+    "18",
+    "",
+    "=1",
+  );
+  const rowsLike = (name: string, width: number) =>
+    fc.array(fc.array(cell, { minLength: width, maxLength: width }), { minLength: 1, maxLength: 4 }).map((rows) =>
+      sheetOf(
+        name,
+        headersOf(tableNamed(name) as Table)
+          .slice(0, width)
+          .join(),
+        ...rows.map((row) => row.join()),
+      ),
+    );
+  const sheets = fc.tuple(rowsLike("built", 4), rowsLike("supersedes", 4), rowsLike("parts", 3), rowsLike("marks", 4));
+  fc.assert(
+    fc.property(sheets, fc.boolean(), (some, overwrite) => {
+      const readable = some.flatMap((sheet) => rowsOf(sheet));
+      const plan = planOf(some, { overwrite });
+      expect([...plan.written, ...plan.unchanged, ...plan.rejected.keys()].toSorted(byPlace)).toEqual(
+        readable.toSorted(byPlace),
+      );
+      const folder = { ...TINY, ...Object.fromEntries(plan.texts) };
+      expect(readTexts(folder).complaints).toEqual([]);
+      const again = planOf(some, { overwrite, folder });
+      expect([again.written.length, again.texts.size]).toEqual([0, 0]);
+    }),
+    { seed: SEED, numRuns: 12 },
+  );
 });
 
 test("a new file names its schema where there is one", () => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { type ReadFolder, readFolder } from "../../../src/build/data/read-folder.ts";
+import type { Answers } from "../../../src/build/write/field.ts";
 import { folderTexts } from "../../../src/build/write/folder-texts.ts";
-import type { Answers, NewKind } from "../../../src/build/write/new-fields.ts";
+import type { NewKind } from "../../../src/build/write/new-fields.ts";
 import { newFile } from "../../../src/build/write/new-file.ts";
 import type { Catalog } from "../../../src/engine/records/catalog.ts";
 import { type Folder, onDisk, spoiled, TINY } from "../../helpers/tiny-folder.ts";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { type Answers, NEW_FIELDS, type NewKind } from "../../../src/build/write/new-fields.ts";
+import type { Answers } from "../../../src/build/write/field.ts";
+import { NEW_FIELDS, type NewKind } from "../../../src/build/write/new-fields.ts";
 import { readAnswer } from "../../../src/build/write/read-answer.ts";
 import { catalogOf } from "../../helpers/tiny-folder.ts";
 

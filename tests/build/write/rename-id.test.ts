@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import type { ReadFolder } from "../../../src/build/data/read-folder.ts";
 import { mentionsOf } from "../../../src/build/write/mentions.ts";
-import { type Renamed, type RenamedKind, renameId } from "../../../src/build/write/rename-id.ts";
+import { type NotRenamed, type Renamed, renameId } from "../../../src/build/write/rename-id.ts";
+import type { RenamedKind } from "../../../src/build/write/what-to-rename.ts";
 import { type Folder, readTexts, sourceOf, spoiled } from "../../helpers/tiny-folder.ts";
 
 /** The tiny folder with its ids in comments, texts and citations too. */
@@ -150,41 +151,28 @@ describe("moved.yaml", () => {
   });
 });
 
-describe("it is refused, and why is said", () => {
+test("what would not hold afterwards is refused, with the findings, and so is a folder with errors", () => {
+  const { refused, findings } = rename(FOLDER, "HT-101", "none") as NotRenamed;
+  expect(refused).toBe("the folder would not hold afterwards, so nothing was changed");
+  expect(findings.map(({ file }) => file)).toContain("parts/pump.yaml");
+  const broken = rename(spoiled({ "maker.yaml": ["name:", "nome:"] }), "HY59-01", "HY59-02") as NotRenamed;
+  expect(broken.refused).toBe("the folder has errors: mend them first");
+  expect(broken.findings.length).toBeGreaterThan(0);
+  expect((rename(FOLDER, "HY59-01", "FR58-01") as NotRenamed).refused).toBe("a record is called 'FR58-01' already");
+});
+
+test("where a part and a component have one id, only what surely means the one is changed", () => {
   const both = spoiled({
     "components/frame.yaml": ["order: 2\n", "order: 2\ncomponents: [{ id: HT-101, name: beam }]\n"],
+    "bulletins/TB-1.md": ["[[pump]]", "[[HT-101]], HT-101, [it](/components/HT-101/)"],
+    "cautions.yaml": ["components: [pump]", "components: [HT-101]"],
   });
-  // folder, old, new, kind, what is said
-  test.each<[Folder, string, string, RenamedKind | undefined, RegExp]>([
-    [FOLDER, "HY59-01", "FR58-01", undefined, /^a record is called 'FR58-01' already$/],
-    [FOLDER, "HY59-01", "HT-101", undefined, /^a part is called 'HT-101' already$/],
-    [FOLDER, "HY59-01", "HY59-01", undefined, /called 'HY59-01' already/],
-    [FOLDER, "HY59-01", "hy59-01", undefined, /capitals only/],
-    [FOLDER, "HY59-01", "fr58-01", undefined, /'FR58-01' already, and 'fr58-01' differs from it in capitals only/],
-    [FOLDER, "HY59-01", "a/b", undefined, /^'a\/b' cannot be an id: letters/],
-    [FOLDER, "HY59-01", "x".repeat(65), undefined, /cannot be an id/],
-    [FOLDER, "HT-101", "none", undefined, /would not hold afterwards/],
-    [FOLDER, "HT-101", "HT-099", undefined, /'HT-099' was the id of another part \(never delivered\)/],
-    [FOLDER, "HY-1", "HY-2", undefined, /'HY-1' is no longer used: it is now 'HY59-01'/],
-    [FOLDER, "HT-099", "HY-2", undefined, /'HT-099' is no longer used: never delivered/],
-    [FOLDER, "HY59-1", "HY-2", undefined, /^no record, .* is called 'HY59-1': did you mean 'HY59-01'\?$/],
-    [FOLDER, "HT-101", "HT-1", "record", /^no record is called 'HT-101'$/],
-    [
-      both,
-      "HT-101",
-      "HT-1",
-      undefined,
-      /^'HT-101' is the id of a part and of a component: say which with --kind part or --kind component$/,
-    ],
-    [spoiled({ "maker.yaml": ["name:", "nome:"] }), "HY59-01", "HY59-02", undefined, /has errors/],
-  ])("%#", (folder, old, next, kind, said) => {
-    const refused = rename(folder, old, next, kind);
-    expect("refused" in refused && refused.refused).toMatch(said);
-  });
-
-  test("with --kind it is clear which", () => {
-    const after = applied(both, rename(both, "HT-101", "beam", "component"));
-    expect(after["components/frame.yaml"]).toContain("id: beam");
-    expect(after["parts/pump.yaml"]).toContain("HT-101");
-  });
+  const component = applied(both, rename(both, "HT-101", "beam", "component"));
+  expect(component["bulletins/TB-1.md"]).toContain("[[HT-101]], HT-101, [it](/components/beam/)");
+  expect(component["components/frame.yaml"]).toContain("id: beam");
+  expect(component["cautions.yaml"]).toContain("components: [beam]");
+  expect(component["parts/pump.yaml"]).toBe(both["parts/pump.yaml"]);
+  const part = applied(both, rename(both, "HT-101", "HT-111", "part"));
+  expect(part["bulletins/TB-1.md"]).toContain("[[HT-111]], HT-101, [it](/components/HT-101/)");
+  expect(part["cautions.yaml"]).toBe(both["cautions.yaml"]);
 });

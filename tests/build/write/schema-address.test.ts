@@ -4,17 +4,17 @@ import { expect, test } from "vitest";
 import { SCHEMAS, schemaAddress, schemaComment } from "../../../src/build/write/schema-address.ts";
 import type { FileKindName } from "../../../src/engine/records/file-kinds.ts";
 
-// data folder, file in it, kind, address; the project lies in /home/project, the site at https://hollin.example/changes/
+// data folder, file in it, kind, address; the project lies in /elsewhere/project, the site at https://hollin.example/changes/
 const ADDRESSES: [folder: string, path: string, kind: FileKindName, address: string][] = [
-  ["/home/project/data", "changes/1959/HY59-02.md", "change", "../../../schemas/change.json"],
-  ["/home/project/data", "maker.yaml", "maker", "../schemas/maker.json"],
-  ["/home/project/data/tractors", "parts/pump.yaml", "parts", "../../../schemas/parts.json"],
-  ["/home/projects/data", "parts/pump.yaml", "parts", "https://hollin.example/changes/data/schemas/parts.json"],
+  ["/elsewhere/project/data", "changes/1959/HY59-02.md", "change", "../../../schemas/change.json"],
+  ["/elsewhere/project/data", "maker.yaml", "maker", "../schemas/maker.json"],
+  ["/elsewhere/project/data/tractors", "parts/pump.yaml", "parts", "../../../schemas/parts.json"],
+  ["/elsewhere/projects/data", "parts/pump.yaml", "parts", "https://hollin.example/changes/data/schemas/parts.json"],
   ["/srv", "changes/1959/HY59-02.md", "change", "https://hollin.example/changes/data/schemas/change.json"],
 ];
 
 test.each(ADDRESSES)("%s/%s", (folder, path, kind, address) => {
-  const schemas = resolve("/home/project/schemas");
+  const schemas = resolve("/elsewhere/project/schemas");
   for (const site of ["https://hollin.example/changes/", "https://hollin.example/changes"])
     expect(schemaAddress(folder, path, kind, site, schemas)).toBe(address);
 });

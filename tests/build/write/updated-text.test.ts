@@ -69,6 +69,12 @@ const CHANGES: [
     "# as sold\n    hand: left\n",
   ],
   [
+    "several new fields, in the order of the shape",
+    (parts) => Object.assign(parts[0] ?? {}, { castings: ["9"], hand: "left", aliases: ["x"] }),
+    "# as sold\n",
+    '# as sold\n    aliases: [x]\n    hand: left\n    castings: ["9"]\n',
+  ],
+  [
     "a new list",
     (parts) => Object.assign(parts[0] ?? {}, { castings: ["9"] }),
     "# as sold\n",

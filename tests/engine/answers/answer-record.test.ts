@@ -70,6 +70,16 @@ describe("whether a record still counts", () => {
     expect(answer.verdict).toBe(verdict);
   });
 
+  test("a withdrawn record names what holds instead, or that nothing does", () => {
+    const withdrawn = (more: string): Knowledge =>
+      tinyKnowledge({ [FRAME]: ["issued:", `withdrawn: A slip.\n${more}issued:`] });
+    expect(view(withdrawn("instead: [HY59-01]\n"), "FR58-01").instead).toEqual([
+      { id: "HY59-01", title: "Longer hydraulic pump", address: "/records/HY59-01/" },
+    ]);
+    expect(view(withdrawn(""), "FR58-01").instead).toEqual([]);
+    expect(view(knowledge, "FR58-01").instead).toBeUndefined();
+  });
+
   test("what ended it carries the answer, and is named with its scope", () => {
     const answer = lawfulAnswer(knowledge, { question: "record", record: "FR58-01" });
     expect(answer.because.map(({ record }) => record)).toEqual(["FR58-01", "HY59-01"]);

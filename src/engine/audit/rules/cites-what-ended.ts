@@ -24,10 +24,10 @@ export const citesWhatEnded: Rule = {
         const record = catalog.records.get(id);
         const by = record ? (cancelling.get(id) ?? []).map((it) => it.id) : [];
         const orders = (index.ordersOf.get(id) ?? []).filter((it) => it.scope === undefined);
-        const after = record ? by : orders.map((it) => it.new);
+        const after = record ? [...by, ...record.facts.instead] : orders.map((it) => it.new);
         const isTold = after.some((one) => cited.has(one)) || orders.some((it) => cited.has(it.record));
-        const isEnded = record?.facts.withdrawn !== undefined || (after.length > 0 && !isTold);
-        if (!isEnded) continue;
+        const isEnded = record?.facts.withdrawn !== undefined || after.length > 0;
+        if (!isEnded || isTold) continue;
         told.add(id);
         const what =
           record?.facts.withdrawn !== undefined

@@ -10,11 +10,13 @@ import { readStatements } from "./statements.ts";
 
 type File = Shaped<"change">;
 
+/** `before` are records of an earlier reading of the same space, systems and parts, without fault: those whose file is the same are taken over. */
 export function resolveRecords(
   files: readonly File[],
   space: Space,
   systems: Systems,
   parts: ReadonlyMap<string, Part>,
+  before?: ReadonlyMap<string, ChangeRecord>,
 ): Map<string, ChangeRecord> {
   const records = new Map<string, ChangeRecord>();
   for (const file of files) {
@@ -24,6 +26,11 @@ export function resolveRecords(
     const twin = records.get(value.id);
     if (twin)
       complaints.error(["id"], `record '${value.id}' lies already in ${twin.file}`, "give one of them another id");
+    const known = before?.get(value.id);
+    if (known?.facts === value) {
+      records.set(value.id, known);
+      continue;
+    }
     const components = value.components.flatMap((id, i): Component[] => {
       mustKnow(systems.components, id, "component", ["components", i], complaints, "components/");
       const component = systems.components.get(id);
@@ -45,6 +52,9 @@ export function resolveRecords(
   for (const { value, complaints } of files) {
     value.links.forEach((id, i) => {
       mustKnow(records, id, "change record", ["links", i], complaints, "changes/");
+    });
+    value.instead.forEach((id, i) => {
+      mustKnow(records, id, "change record", ["instead", i], complaints, "changes/");
     });
     value.cancels.forEach((cancel, i) => {
       mustKnow(records, cancel.record, "change record", ["cancels", i, "record"], complaints, "changes/");

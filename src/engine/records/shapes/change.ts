@@ -96,6 +96,10 @@ export const change = z
     withdrawn: words
       .optional()
       .describe("Why the record no longer counts; its page stays and says so. Default: it counts."),
+    instead: z
+      .array(id)
+      .default([])
+      .describe("Of a withdrawn record: the records that say what holds instead. Default: nothing follows it."),
     kinds: z.array(z.enum(KINDS)).min(1).describe("What sort of change it is."),
     components: z
       .array(id)
@@ -161,6 +165,10 @@ export const change = z
       .min(1)
       .max(20_000)
       .describe("What changed and why, in Markdown: the text below the second '---'."),
+  })
+  .refine((it) => it.instead.length === 0 || it.withdrawn !== undefined, {
+    path: ["instead"],
+    message: "only a withdrawn record has something in its place",
   })
   .describe("changes/<year>/<id>.md: one change. Facts stand between the '---' lines, the story below them.");
 export type ChangeFile = z.infer<typeof change>;

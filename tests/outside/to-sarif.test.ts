@@ -11,7 +11,7 @@ import { toSarif } from "../../src/build/data/to-sarif.ts";
 import { onDisk, type Spoil, spoiled } from "../helpers/tiny-folder.ts";
 
 const SCHEMA = "node_modules/@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json";
-const ajv = new AjvDraft04.default({ strict: false, allErrors: true, validateFormats: false, unicodeRegExp: false });
+const ajv = new AjvDraft04({ strict: false, allErrors: true, validateFormats: false, unicodeRegExp: false });
 const holds = ajv.compile(JSON.parse(readFileSync(SCHEMA, "utf8")) as object);
 
 /** What the published schema says against a log. */
@@ -81,7 +81,7 @@ test("a result names its rule, its place as a URI with the data folder, and what
     },
   });
   expect(result?.relatedLocations).toHaveLength(1);
-  expect(result?.message.text).toContain("For example on Badger of 1959");
+  expect(result?.message.text).toContain("For example: Badger of 1959");
 });
 
 test("what is accepted is suppressed in the source with its reason", async () => {
