@@ -1,8 +1,4 @@
 /** npm run new -- record|part|bulletin: writes a new one, complete and valid, from flags or from what is typed in a terminal. */
-import { existsSync } from "node:fs";
-import { join } from "node:path";
-import { parse } from "yaml";
-import type { Catalog } from "../src/engine/records/catalog.ts";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
 const USAGE = `npm run new -- record [--title WORDS] [--kinds KIND,…] [--components ID,…] [--starts WORDS] [--scope SCOPE] [--issued DAY]
@@ -41,91 +37,25 @@ if (what === "settings") {
   process.exit(0);
 }
 
-const [{ NEW_FIELDS, NEW_KINDS }, { readFolder }, { folderTexts }, gather, { newFile }, show, { tryWrite }] =
-  await Promise.all([
-    import("../src/build/write/new-fields.ts"),
-    import("../src/build/data/read-folder.ts"),
-    import("../src/build/write/folder-texts.ts"),
-    import("../src/build/write/gather-answers.ts"),
-    import("../src/build/write/new-file.ts"),
-    import("../src/build/write/show-new.ts"),
-    import("../src/build/write/try-write.ts"),
-  ]);
+const [{ NEW_FIELDS, NEW_KINDS }, { moreFields }, { openTerminal }, { writeNew }] = await Promise.all([
+  import("../src/build/write/new-fields.ts"),
+  import("../src/build/write/more-fields.ts"),
+  import("../src/build/write/open-terminal.ts"),
+  import("../src/build/write/write-new.ts"),
+]);
 const kind = NEW_KINDS.find((one) => one === what);
-if (!kind)
-  misuse(
-    USAGE,
-    what === undefined ? "say what: record, part or bulletin" : `'${what}': new ones are record, part or bulletin`,
-  );
-const fields = NEW_FIELDS[kind];
+if (!kind) misuse(USAGE, `say what: ${NEW_KINDS.join(", ")}${what === undefined ? "" : `; '${what}' is none of them`}`);
 for (const name of Object.keys(flags))
-  if (!["data", "set"].includes(name) && !fields.some((field) => field.name === name))
+  if (!["data", "set"].includes(name) && !NEW_FIELDS[kind].some((field) => field.name === name))
     misuse(USAGE, `a ${kind} takes no --${name}`);
 const more = moreFields(flags.set ?? []);
+if ("fault" in more) misuse(USAGE, more.fault);
 mustBeFolder(USAGE, "--data", folder);
-const read = await readFolder(folder);
-if (!read.catalog) {
-  console.error(
-    `${folder} has errors, so nothing can be learnt from it: npm run check shows them. Nothing was written.`,
-  );
-  process.exit(1);
-}
 
 const now = new Date();
 const today = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((it) => String(it).padStart(2, "0")).join("-");
-const desk = { catalog: read.catalog, today };
-const gathered =
-  process.stdin.isTTY && process.stdout.isTTY ? await asked() : gather.answersOfFlags(fields, flags, desk);
-if ("stopped" in gathered) {
-  console.error("\nStopped. Nothing was written.");
-  process.exitCode = 1;
-} else if ("missing" in gathered) {
-  console.error(show.showMissing(kind, gathered));
-  process.exitCode = 2;
-} else {
-  const file = newFile(
-    folder,
-    { ...read, catalog: read.catalog as Catalog },
-    folderTexts(folder, read),
-    kind,
-    gathered.answers,
-    more,
-  );
-  if (file.findings.length > 0) {
-    console.error(show.showWrong(kind, file, folder, gathered.answers, { set: flags.set }));
-    process.exitCode = 1;
-  } else if (!file.grown && existsSync(join(folder, file.path))) {
-    // A link, or what was written there a moment ago.
-    console.error(`${folder}/${file.path} is there already. Nothing was written.`);
-    process.exitCode = 1;
-  } else {
-    const fault = tryWrite(folder, new Map([[file.path, file.text]]));
-    if (fault === undefined) console.log(show.showNew(kind, file, folder));
-    else console.error(fault);
-    process.exitCode = fault === undefined ? 0 : 1;
-  }
-}
-
-async function asked() {
-  const { openTerminal } = await import("../src/build/write/open-terminal.ts");
-  const terminal = openTerminal(process.stdin, process.stdout);
-  try {
-    return await gather.answersAsked(fields, flags, desk, terminal);
-  } finally {
-    terminal.close();
-  }
-}
-
-function moreFields(given: readonly string[]): Record<string, unknown> {
-  return Object.fromEntries(
-    given.map((one) => {
-      const cut = one.indexOf("=");
-      if (cut < 1) misuse(USAGE, `--set ${one}: write FIELD=YAML`);
-      try {
-        return [one.slice(0, cut), parse(one.slice(cut + 1)) as unknown];
-      } catch (error) {
-        return misuse(USAGE, `--set ${one}: this is not YAML: ${(error as Error).message.split("\n")[0]}`);
-      }
-    }),
-  );
-}
+const terminal = process.stdin.isTTY && process.stdout.isTTY ? openTerminal(process.stdin, process.stdout) : undefined;
+const { code, said } = await writeNew({ folder, kind, flags, more: more.fields, today, terminal });
+terminal?.close();
+(code === 0 ? console.log : console.error)(said);
+process.exitCode = code;

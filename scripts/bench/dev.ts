@@ -30,6 +30,8 @@ export interface DevResult {
   readonly firstPage: number;
   readonly early: readonly number[];
   readonly edits: readonly number[];
+  /** Of each of them, what the server itself took until it told the page; the rest is the browser's. */
+  readonly served: readonly number[];
   /** From a mistake saved to the complaint over the page. */
   readonly complaint: number;
   /** A whole build of the same folder. */
@@ -69,8 +71,12 @@ export async function benchDev(sizes: DevSizes, browserPath: string, say: (line:
     await server.says(/(text search: indexed)/);
     say("editing");
     const edits = await edit(page, file, sizes.edits, "later");
+    const served = server
+      .all(/shown after (\S+) s/g)
+      .slice(-sizes.edits)
+      .map((seconds) => Number(seconds) * 1000);
     const complaint = await mistake(page, file);
-    return { sizes, named, firstPage, early, edits, complaint, build: build.seconds * 1000 };
+    return { sizes, named, firstPage, early, edits, served, complaint, build: build.seconds * 1000 };
   } finally {
     await server?.end();
     await browser.close();
@@ -81,6 +87,8 @@ export async function benchDev(sizes: DevSizes, browserPath: string, say: (line:
 interface Started {
   /** What the first group of the pattern caught, as soon as it is said. */
   says(pattern: RegExp): Promise<string>;
+  /** The same of all that was said so far. */
+  all(pattern: RegExp): string[];
   end(): Promise<void>;
 }
 
@@ -102,6 +110,7 @@ function start(folder: string): Started {
         await pause(10);
       }
     },
+    all: (pattern) => [...said.matchAll(pattern)].map(([, caught]) => caught as string),
     end: () => {
       child.kill("SIGINT");
       return ended;

@@ -4,6 +4,8 @@ import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
+import { answerSchemas } from "../../src/build/schemas.ts";
+import { judgedBy } from "../helpers/judged-by-ajv.ts";
 import { onDisk, spoiled, TINY } from "../helpers/tiny-folder.ts";
 
 interface Ran {
@@ -32,6 +34,29 @@ test("a slip is a warning among the findings, and no reason to fail", async () =
   expect(findings).toMatchObject([
     { severity: "warning", file: "changes/1959/HY59-01.md", position: { line: 30, column: 23, length: 10 } },
   ]);
+});
+
+test("a contradiction fails, in words, as JSON of the published shape, and as SARIF", async () => {
+  const folder = await onDisk(spoiled({ "changes/1959/HY59-01.md": ["nominal: 130,", "nominal: 140,"] }));
+  const { code, out } = await check(["--data", folder]);
+  expect(code).toBe(1);
+  expect(out).toContain("\n    check: aim-outside-window\n");
+  const json = await check(["--data", folder, "--json"]);
+  expect(json.code).toBe(1);
+  expect(judgedBy(answerSchemas().get("findings.json") as object)(JSON.parse(json.out))).toEqual([]);
+  const sarif = await check(["--data", folder, "--sarif"]);
+  expect(sarif.code).toBe(1);
+  expect(JSON.parse(sarif.out)).toMatchObject({
+    version: "2.1.0",
+    runs: [{ results: [{ ruleId: "aim-outside-window" }] }],
+  });
+});
+
+test("--rules tells one, or says which is meant; what is no option is said with the usage", async () => {
+  expect((await check(["--rules", "delivery-circle"])).out).toContain("wrong, in changes/1959/HY59-01.md:");
+  expect((await check(["--rules", "delivery-circles"])).code).toBe(2);
+  expect((await check(["--colour"])).code).toBe(2);
+  expect((await check(["--against", "nowhere"])).code).toBe(2);
 });
 
 test("--words lists what the vocabulary lacks, as text and as JSON", async () => {

@@ -100,12 +100,15 @@ function endOf(catalog: Catalog, move: Move): string | undefined {
   return end;
 }
 
-function judgeWithdrawn({ catalog, cancels }: Reading, { id, facts }: ChangeRecord): Judged {
-  const follow = [...cancels.filter((it) => it.target === id).map((it) => it.record), ...facts.links].filter(
-    (other, i, all) => all.indexOf(other) === i && catalog.records.get(other)?.facts.withdrawn === undefined,
-  );
-  const hint = follow.length > 0 ? `read ${follow.join(", ")}` : "nothing follows it";
-  return { rule: "withdrawn", message: `record ${id} was withdrawn: ${facts.withdrawn}`, hint };
+function judgeWithdrawn({ cancels }: Reading, { id, facts }: ChangeRecord): Judged {
+  const follow = new Set([...facts.instead, ...cancels.flatMap((it) => (it.target === id ? [it.record] : []))]);
+  const [only] = follow;
+  return {
+    rule: "withdrawn",
+    message: `record ${id} was withdrawn: ${facts.withdrawn}`,
+    hint: follow.size > 0 ? `read ${[...follow].join(", ")}` : "nothing follows it",
+    ...(follow.size === 1 && only !== undefined ? { instead: only } : {}),
+  };
 }
 
 function judgeCancelled(

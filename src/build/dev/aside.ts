@@ -27,33 +27,41 @@ export type Answered = { readonly number: number } & ({ readonly answer: unknown
 export const NO_CATALOG = "the data has errors";
 
 export class Aside {
-  readonly #worker: Worker;
+  readonly #folder: string;
+  #worker: Worker | undefined;
   readonly #waiting = new Map<number, PromiseWithResolvers<unknown>>();
   #number = 0;
 
+  /** The thread begins with the first thing that is asked of it, so that it does not hold up the first page. */
   constructor(folder: string) {
-    this.#worker = new Worker(new URL("./aside-thread.ts", import.meta.url), { workerData: folder });
-    this.#worker.on("message", (message: Answered) => {
-      const waiting = this.#waiting.get(message.number);
-      this.#waiting.delete(message.number);
-      if ("failed" in message) waiting?.reject(new Error(message.failed));
-      else waiting?.resolve(message.answer);
-    });
-    this.#worker.on("error", (error) => this.#giveUp(error));
-    this.#worker.on("exit", () => this.#giveUp(new Error("the thread has ended")));
-    this.#worker.unref();
+    this.#folder = folder;
   }
 
   ask<J extends Job>(job: J, asked: Jobs[J]["asked"]): Promise<Jobs[J]["answer"]> {
     const number = ++this.#number;
     const waiting = Promise.withResolvers<unknown>();
     this.#waiting.set(number, waiting);
+    this.#worker ??= this.#start();
     this.#worker.postMessage({ number, job, asked } satisfies Asked);
     return waiting.promise as Promise<Jobs[J]["answer"]>;
   }
 
   async close(): Promise<void> {
-    await this.#worker.terminate();
+    await this.#worker?.terminate();
+  }
+
+  #start(): Worker {
+    const worker = new Worker(new URL("./aside-thread.ts", import.meta.url), { workerData: this.#folder });
+    worker.on("message", (message: Answered) => {
+      const waiting = this.#waiting.get(message.number);
+      this.#waiting.delete(message.number);
+      if ("failed" in message) waiting?.reject(new Error(message.failed));
+      else waiting?.resolve(message.answer);
+    });
+    worker.on("error", (error) => this.#giveUp(error));
+    worker.on("exit", () => this.#giveUp(new Error("the thread has ended")));
+    worker.unref();
+    return worker;
   }
 
   #giveUp(error: Error): void {

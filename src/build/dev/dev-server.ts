@@ -85,7 +85,9 @@ class Desk {
   #graph: { readonly site: Site; readonly documents: Promise<ReadonlyMap<string, string>> } | undefined;
   /** What the check said last of data without errors. */
   #checked: readonly Finding[] | undefined;
-  #said: readonly Finding[] | undefined;
+  /** What the terminal was told of last: of data without errors, and of errors since then. */
+  #said: readonly Finding[] = [];
+  #saidErrors: readonly Finding[] = [];
   /** Why the folder can be neither watched nor read just now. */
   #trouble = "";
   #retry: NodeJS.Timeout | undefined;
@@ -137,22 +139,28 @@ class Desk {
   async #update(): Promise<void> {
     const began = performance.now();
     const trouble = this.#trouble;
+    const before = this.#world.read;
     try {
       this.#watch.renew();
       const change = await this.#world.refresh();
       this.#trouble = "";
-      if (change) {
-        if (change.isGood) this.#edition++;
-        if (this.#said) this.#options.say(sayChange(change, performance.now() - began));
-        if (change.isGood) this.#checks.event();
-        if (change.isGood) this.#search.changed();
+      if (change?.isGood) {
+        this.#edition++;
+        // What was checked before there were errors may have changed more than once since.
+        if (!before?.catalog) this.#checked = undefined;
       }
-      if (change || trouble) this.#tell();
+      if (change || trouble) this.#listeners.tell(this.#news());
+      if (!change) return;
+      if (before) this.#options.say(sayChange(change, performance.now() - began));
+      if (change.isGood) {
+        this.#checks.event();
+        this.#search.changed();
+      } else this.#sayErrors();
     } catch (error) {
       this.#trouble = (error as Error).message;
       if (this.#trouble !== trouble) {
         this.#options.say(`${this.#options.data} cannot be read or watched just now: ${this.#trouble}`);
-        this.#tell();
+        this.#listeners.tell(this.#news());
       }
       this.#retry = setTimeout(() => this.#changes.event(), RETRY).unref();
     }
@@ -160,19 +168,26 @@ class Desk {
 
   async #check(): Promise<void> {
     try {
-      this.#checked = await this.#aside.ask("check", undefined);
-      this.#tell();
+      const findings = await this.#aside.ask("check", undefined);
+      if (!this.#world.read?.catalog) return;
+      this.#checked = findings;
+      this.#listeners.tell(this.#news());
+      this.#say(findings, [...this.#said, ...this.#saidErrors]);
+      this.#said = findings;
+      this.#saidErrors = [];
     } catch (error) {
       if (!this.#isClosed) this.#options.say(`not checked: ${(error as Error).message}`);
     }
   }
 
-  /** Tells the pages and the terminal what is to be said now. */
-  #tell(): void {
-    this.#listeners.tell(this.#news());
+  #sayErrors(): void {
     const findings = this.#findings();
-    const said = sayFindings(findings, this.#said, this.#options.data);
-    this.#said = findings;
+    this.#say(findings, this.#saidErrors);
+    this.#saidErrors = findings;
+  }
+
+  #say(findings: readonly Finding[], before: readonly Finding[]): void {
+    const said = sayFindings(findings, before, this.#options.data);
     if (said) this.#options.say(said);
   }
 

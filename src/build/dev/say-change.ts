@@ -19,11 +19,11 @@ export function sayChange({ files, isGood }: Change, milliseconds: number): stri
 /** Complaints that were there before are not shown again, but counted. Nothing where nothing is said otherwise than before. */
 export function sayFindings(
   findings: readonly Finding[],
-  before: readonly Finding[] | undefined,
+  before: readonly Finding[],
   folder: string,
 ): string | undefined {
   const show = (finding: Finding): string => showFinding(finding, folder);
-  const old = new Set((before ?? []).map(show));
+  const old = new Set(before.map(show));
   const all = findings.map(show);
   const fresh = all.filter((text) => !old.has(text));
   if (fresh.length === 0 && all.length === old.size) return undefined;

@@ -86,8 +86,14 @@ function likely(bytes: Uint8Array): string | undefined {
 }
 
 /** The byte for each sign of an encoding with one byte a sign, read off the decoder that Node brings along. */
-function singleBytes(encoding: string): Map<string, number> | undefined {
+function singleBytes(encoding: string): ReadonlyMap<string, number> | undefined {
   if (!/^(windows-125\d|windows-874|iso-8859-\d+|koi8-[ru]|macintosh|ibm866)$/.test(encoding)) return undefined;
+  const known = byteTables.get(encoding);
+  if (known) return known;
   const decoder = new TextDecoder(encoding);
-  return new Map(Array.from({ length: 256 }, (_, byte) => [decoder.decode(Uint8Array.of(byte)), byte]));
+  const table = new Map(Array.from({ length: 256 }, (_, byte) => [decoder.decode(Uint8Array.of(byte)), byte] as const));
+  byteTables.set(encoding, table);
+  return table;
 }
+
+const byteTables = new Map<string, ReadonlyMap<string, number>>();

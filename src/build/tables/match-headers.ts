@@ -42,9 +42,14 @@ function score(table: Table, header: string, name: string): number {
   if (same(said, own)) return 4;
   if (other.some((words) => same(said, words))) return SURE;
   if (other.some((words) => same(shortened(said), shortened(words)))) return 2.5;
-  if (own.every((word) => said.includes(word)) || nearest(said.join(" "), [own.join(" ")]) !== undefined) return 2;
+  if (own.every((word) => said.includes(word)) || isSlipOf(said.join(" "), own.join(" "))) return 2;
   const about = wordsOf(table.columns.find((column) => column.name === name)?.about ?? "");
   return said.join("").length > 3 && said.every((word) => about.includes(word)) ? Math.min(1, said.length / 2) : 0;
+}
+
+/** Of one or two letters every word is a slip. */
+function isSlipOf(said: string, name: string): boolean {
+  return said.length > 2 && nearest(said, [name]) !== undefined;
 }
 
 /** The first column names the entry: the id of a record may stand under 'Record' or 'Record ID'. */

@@ -8,7 +8,7 @@ type Fields = Readonly<Partial<Record<FileKindName, readonly string[]>>>;
 /** Kind of thing, kind of file, fields; '*' is every entry of a list or of a set of names. moved.yaml is not here: it keeps old ids. */
 export const REFERENCES: Readonly<Record<Move["kind"], Fields>> = {
   record: {
-    change: ["id", "links.*", "cancels.*.record"],
+    change: ["id", "instead.*", "links.*", "cancels.*.record"],
     parts: ["features.*.record"],
     sums: ["sums.*.record"],
   },

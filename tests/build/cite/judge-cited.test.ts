@@ -15,7 +15,11 @@ const all = spoiled({
   "changes/1959/HY59-01.md": ["{ record: FR58-01, scope: line=B }", "{ record: FR58-01, scope: my>=1957 }"],
 });
 const gone = spoiled({
-  "changes/1958/FR58-01.md": ["starts:", "withdrawn: The frame was not drilled.\nlinks: [HY59-01]\nstarts:"],
+  "changes/1958/FR58-01.md": ["starts:", "withdrawn: The frame was not drilled.\ninstead: [HY59-01]\nstarts:"],
+});
+const nothing = spoiled({
+  "changes/1958/FR58-01.md": ["starts:", "withdrawn: It was a slip.\nstarts:"],
+  "changes/1959/HY59-01.md": ["cancels:\n  - { record: FR58-01, scope: line=B }\n", ""],
 });
 const some = spoiled({
   "changes/1959/HY59-01.md": ["new: HT-102, with: [HT-201] }", "new: HT-102, with: [HT-201], scope: line=B }"],
@@ -55,7 +59,15 @@ const CASES: [typeof folder, Move["kind"][], string, string[], string | undefine
     "FR58-01",
     [],
     undefined,
-    ["withdrawn: record FR58-01 was withdrawn: The frame was not drilled.", "read HY59-01"],
+    ["withdrawn: record FR58-01 was withdrawn: The frame was not drilled.", "read HY59-01", "HY59-01"],
+  ],
+  [
+    nothing,
+    ANY,
+    "FR58-01",
+    [],
+    undefined,
+    ["withdrawn: record FR58-01 was withdrawn: It was a slip.", "nothing follows it"],
   ],
   [
     folder,

@@ -23,8 +23,8 @@ describe("complaints", () => {
 
   // now, before, what is said
   test.each([
-    ["the first ones", [a, c], undefined, `${shown("a.md")}\n${shown("c.md", "warning")}\n\n1 error, 1 warning.`],
-    ["none at all", [], undefined, undefined],
+    ["the first ones", [a, c], [], `${shown("a.md")}\n${shown("c.md", "warning")}\n\n1 error, 1 warning.`],
+    ["none at all", [], [], undefined],
     ["the same", [a, c], [a, c], undefined],
     ["one more", [a, b], [a], `${shown("b.md")}\n\n2 errors, 1 of them known.`],
     ["one less", [a], [a, b], "1 error, 1 of them known."],

@@ -10,6 +10,12 @@ test("what is guessed has to be settled, what is sure has not", () => {
   expect(mapSheets([sheetOf("built", "record,place,part,scope", "a,b,c,d")], NONE).open).toEqual([]);
 });
 
+test("a column that would get lost has to be settled", () => {
+  expect(mapSheets([sheetOf("built", "record,place,part,scope,Clerk", "a,b,c,d,e")], NONE).open).toEqual([
+    "'built': the column 'Clerk' goes nowhere; map it, or list it under leave-out",
+  ]);
+});
+
 test("a mapping settles it", () => {
   const columns = Object.fromEntries(["record", "part", "scope"].map((name) => [name, { column: name }]));
   const mapping = {

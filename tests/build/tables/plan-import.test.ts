@@ -112,6 +112,16 @@ test("a row that leans on a rejected one is rejected too, whatever the order of 
   expect([...plan.texts]).toEqual([]);
 });
 
+test("while a row spoils the shape of a file, what leans on that file is not held against other rows", () => {
+  const moves = "record: HY59-01, moves: [{ setting: oil pressure, by: 1 }] }";
+  const folder = spoiled({ "parts/pump.yaml": ["effort: 4, record: HY59-01 }", `effort: 4, ${moves}`] });
+  const settings = ["HY59-01,oil level,5,mm,all", "HY59-01,oil flow,5..6,l/min,all"];
+  const plan = planOf([sheetOf("settings", "record,name,window,unit,scope", ...settings)], { folder });
+  expect(rejectedOf(plan)).toEqual([
+    expect.stringMatching(/^settings 2: 'window'.* \(it says '5'\); low\.\.high, both inside/),
+  ]);
+});
+
 test("what was wrong before is nobody's fault now", () => {
   const folder = spoiled({ "changes/1958/FR58-01.md": ["scope: my>=1958", "scope: mi>=1958"] });
   const plan = planOf([sheetOf("parts", "component,number,name", "pump,HT-103,new")], { folder });

@@ -26,17 +26,6 @@ describe("written and read again, a file says the same", () => {
   });
 });
 
-test("the files of the demonstration stand as this would write them, but for a few lines folded otherwise", () => {
-  const paths = readdirSync(`${DATA}/changes`, { recursive: true, encoding: "utf8" }).filter((path) =>
-    path.endsWith(".md"),
-  );
-  const same = paths.filter((path) => {
-    const text = readFileSync(`${DATA}/changes/${path}`, "utf8");
-    return again(`changes/${path}`, text) === text;
-  });
-  expect(same.length).toBeGreaterThan(paths.length / 2);
-});
-
 test("the address of its schema stands in the first line that an editor reads as YAML", () => {
   const of = (path: string): string =>
     fileText(kindOf(path) as FileKindName, valueIn(path, TINY[path] as string) as Record<string, unknown>, "../a.json");
