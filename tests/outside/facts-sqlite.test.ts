@@ -126,11 +126,11 @@ function withTables<T>(seed: number, cases: fc.Arbitrary<T>, numRuns: number, lo
 let current: CarSet = NONE;
 
 describe("SQLite agrees on cars of random tables", () => {
-  test("whether a scope holds, for 3,000 of them", () => {
+  test("whether a scope holds, for 1,000 of them", () => {
     const [least, most] = ["min", "max"].map((name) => `${name}(x) AS ${name}`);
     const ends = database.prepare(`SELECT ${least}, ${most} FROM possible`);
     const verdicts: Record<Applies, number> = { yes: 0, no: 0, "look first": 0, "no such car": 0 };
-    withTables(SEED, fc.tuple(facts(0, 6), scope), 3000, (built, [known, about]) => {
+    withTables(SEED, fc.tuple(facts(0, 6), scope), 1000, (built, [known, about]) => {
       askAbout(known, about);
       const { min, max } = ends.get() as { min: number | null; max: number | null };
       const expected = min === null ? "no such car" : min === 1 ? "yes" : max === 0 ? "no" : "look first";
@@ -142,7 +142,7 @@ describe("SQLite agrees on cars of random tables", () => {
     for (const times of Object.values(verdicts)) expect(times).toBeGreaterThan(200);
   }, 60_000);
 
-  test("which traits settle the matter best, for 2,000 of them where it is open", () => {
+  test("which traits settle the matter best, for 600 of them where it is open", () => {
     // Fewest traits first, then least effort, then those that come first.
     const effort = (choice: readonly number[]): number => choice.reduce((sum, i) => sum + (EFFORTS[i] as number), 0);
     const inTurn = CHOICES.toSorted(
@@ -155,7 +155,7 @@ describe("SQLite agrees on cars of random tables", () => {
     });
     const sizes: number[] = [];
     let settledByEffort = 0;
-    withTables(SEED + 1, fc.tuple(facts(0, 2), scope), 8000, (built, [known, about]) => {
+    withTables(SEED + 1, fc.tuple(facts(0, 2), scope), 2400, (built, [known, about]) => {
       askAbout(known, about);
       const [none] = unsettled as [[readonly number[], StatementSync]];
       if (!none[1].get()) return;
@@ -169,14 +169,14 @@ describe("SQLite agrees on cars of random tables", () => {
     });
     const open = sizes.reduce((a, b) => a + b, 0);
     console.log(`open: ${open}, by size of the best set: ${sizes.join(" ")}, several of that size: ${settledByEffort}`);
-    expect(open).toBeGreaterThanOrEqual(2000);
+    expect(open).toBeGreaterThanOrEqual(600);
     expect(settledByEffort).toBeGreaterThan(50);
   }, 60_000);
 
-  test("which facts contradict each other, for 2,000 of them that were not built", () => {
+  test("which facts contradict each other, for 600 of them that were not built", () => {
     let contradicted = 0;
     const sizes: number[] = [];
-    withTables(SEED + 2, facts(4, 6), 5000, (built, known) => {
+    withTables(SEED + 2, facts(4, 6), 1500, (built, known) => {
       const count = (some: readonly OneOf[]): unknown =>
         database.prepare(`SELECT count(*) AS cars FROM built WHERE ${all(some)}`).get()?.cars;
       // Smallest first, and of those the one whose facts were given first.
@@ -192,8 +192,8 @@ describe("SQLite agrees on cars of random tables", () => {
       sizes[found.length] = (sizes[found.length] ?? 0) + 1;
     });
     console.log(`contradictions: ${contradicted}, by size of the smallest: ${sizes.join(" ")}`);
-    expect(contradicted).toBeGreaterThanOrEqual(2000);
-    expect(sizes.slice(2).reduce((a, b) => a + b, 0)).toBeGreaterThan(1000);
+    expect(contradicted).toBeGreaterThanOrEqual(600);
+    expect(sizes.slice(2).reduce((a, b) => a + b, 0)).toBeGreaterThan(300);
   }, 60_000);
 });
 
@@ -216,9 +216,9 @@ describe("SQL with NULL for what is not known", () => {
     return applies(space.sets, carsWith(space, ALL, facts), setOf(about));
   }
 
-  test("is never contradicted where it is sure, for 4,000 scopes", () => {
+  test("is never contradicted where it is sure, for 1,000 scopes", () => {
     const times = { true: 0, false: 0, unknown: 0, "known to the engine all the same": 0 };
-    for (const [car, about] of fc.sample(fc.tuple(known, scope), { seed: SEED + 3, numRuns: 4000 })) {
+    for (const [car, about] of fc.sample(fc.tuple(known, scope), { seed: SEED + 3, numRuns: 1000 })) {
       const judge = judged(car, about);
       const engine = said(car, about);
       if (judge !== null) expect(engine, `${car}: ${sql(about)}`).toBe(judge === 1 ? "yes" : "no");

@@ -32,7 +32,7 @@ mean:
   - { kind: part, from: HT-099, why: never delivered }
 `,
   "checks.yaml": `rules:
-  - { check: part-nowhere, as: error, why: every part here is somebody's }
+  - { check: nearly-the-same, as: error, why: here a thing has one name }
 plausible:
   - { setting: oil pressure, unit: bar, least: 20, most: 300 }
 never-say:

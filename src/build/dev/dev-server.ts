@@ -23,7 +23,7 @@ import { onPageFiles } from "./on-page-files.ts";
 import { sayChange, sayFindings } from "./say-change.ts";
 import { SearchIndex } from "./search-index.ts";
 import { Templates } from "./templates.ts";
-import { World } from "./world.ts";
+import { type Change, World } from "./world.ts";
 
 export interface DevOptions {
   /** The data folder. */
@@ -138,32 +138,33 @@ class Desk {
   /** The folder as it is now becomes what is shown. */
   async #update(): Promise<void> {
     const began = performance.now();
-    const trouble = this.#trouble;
     const before = this.#world.read;
+    const hadTrouble = this.#trouble;
+    let change: Change | undefined;
+    this.#trouble = "";
     try {
       this.#watch.renew();
-      const change = await this.#world.refresh();
-      this.#trouble = "";
-      if (change?.isGood) {
-        this.#edition++;
-        // What was checked before there were errors may have changed more than once since.
-        if (!before?.catalog) this.#checked = undefined;
-      }
-      if (change || trouble) this.#listeners.tell(this.#news());
-      if (!change) return;
-      if (before) this.#options.say(sayChange(change, performance.now() - began));
-      if (change.isGood) {
-        this.#checks.event();
-        this.#search.changed();
-      } else this.#sayErrors();
     } catch (error) {
       this.#trouble = (error as Error).message;
-      if (this.#trouble !== trouble) {
-        this.#options.say(`${this.#options.data} cannot be read or watched just now: ${this.#trouble}`);
-        this.#listeners.tell(this.#news());
-      }
-      this.#retry = setTimeout(() => this.#changes.event(), RETRY).unref();
     }
+    try {
+      change = await this.#world.refresh();
+    } catch (error) {
+      this.#trouble = (error as Error).message;
+    }
+    // What cannot be watched is looked at again and again.
+    if (this.#trouble && !this.#isClosed) this.#retry = setTimeout(() => this.#changes.event(), RETRY).unref();
+    if (this.#trouble && this.#trouble !== hadTrouble)
+      this.#options.say(`${this.#options.data} cannot be read or watched just now: ${this.#trouble}`);
+    if (change?.isGood) this.#edition++;
+    // What was checked before there were errors may have changed more than once since.
+    if (change?.isGood && !before?.catalog) this.#checked = undefined;
+    if (change || this.#trouble !== hadTrouble) this.#listeners.tell(this.#news());
+    if (!change) return;
+    if (before) this.#options.say(sayChange(change, performance.now() - began));
+    if (!change.isGood) return this.#sayErrors();
+    this.#checks.event();
+    this.#search.changed();
   }
 
   async #check(): Promise<void> {

@@ -47,8 +47,9 @@ function keepFolded(): void {
   const about = details.classList.contains("grave") ? details.textContent : "warnings";
   const [left, open] = JSON.parse(sessionStorage.getItem(FOLDED) ?? "[]") as [about?: string, open?: boolean];
   if (left === about && open !== undefined) details.open = open;
-  details.addEventListener("toggle", () => {
-    sessionStorage.setItem(FOLDED, JSON.stringify([about, details.open]));
+  // Enter is a click as well. It opens or folds only when this is over.
+  details.querySelector("summary")?.addEventListener("click", () => {
+    sessionStorage.setItem(FOLDED, JSON.stringify([about, !details.open]));
   });
 }
 

@@ -28,6 +28,7 @@ export class SearchIndex {
   #number = 0;
   #took = 0;
   #timer: NodeJS.Timeout | undefined;
+  #isClosed = false;
 
   constructor(home: string, make: MakeIndex, say: (line: string) => void) {
     this.#home = home;
@@ -57,12 +58,14 @@ export class SearchIndex {
   make(): Promise<void> {
     this.#making ??= this.#makeNow().finally(() => {
       this.#making = undefined;
-      if (this.#isStale) this.changed();
+      if (this.#isStale && !this.#isClosed) this.changed();
     });
     return this.#making;
   }
 
+  /** An index that is being made is given up, and nothing is said of it. */
   close(): void {
+    this.#isClosed = true;
     clearTimeout(this.#timer);
   }
 
@@ -78,7 +81,7 @@ export class SearchIndex {
       this.#say(`text search: indexed in ${(this.#took / 1000).toFixed(1)} s`);
       if (old) await rm(old.folder, { recursive: true, force: true });
     } catch (error) {
-      this.#say(`text search: not indexed, ${(error as Error).message}`);
+      if (!this.#isClosed) this.#say(`text search: not indexed, ${(error as Error).message}`);
     }
   }
 }

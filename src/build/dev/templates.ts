@@ -4,6 +4,7 @@
  */
 import { readdir } from "node:fs/promises";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Site } from "../../site/site.ts";
 
 const PAGES = join(import.meta.dirname, "../../site/pages");
@@ -33,7 +34,9 @@ export class Templates {
 
   static async open(): Promise<Templates> {
     const names = (await readdir(PAGES)).filter((name) => name.endsWith(".11ty.ts")).sort();
-    return new Templates(await Promise.all(names.map((name) => import(join(PAGES, name)) as Promise<Template>)));
+    return new Templates(
+      await Promise.all(names.map((name) => import(pathToFileURL(join(PAGES, name)).href) as Promise<Template>)),
+    );
   }
 
   /** The text of a file, "/records/index.html"; nothing where no template makes such a file. */

@@ -1,5 +1,5 @@
 /**
- * From which rows a complaint comes:
+ * From which rows a complaint comes. Of a contradiction only those count which filled one of its places, if there are any:
  *
  *   it is about a field that a row filled, or about an entry that a row made     that row: the nearest one on the way to the field
  *   it is about another field of a file that rows have changed                   every row that changed the file
@@ -11,6 +11,17 @@ import type { Draft, FieldPath, Touch } from "./drafts.ts";
 import type { ImportRow } from "./import-rows.ts";
 
 export function blame(complaint: Complaint, drafts: readonly Draft[], written: readonly ImportRow[]): ImportRow[] {
+  const places = [complaint, ...(complaint.also ?? [])];
+  const filled = places.filter(({ file, path }) => {
+    const touched = drafts.find((one) => one.path === file)?.touched.values() ?? [];
+    return path.length > 0 && [...touched].some((touch) => touch.path.length > 0 && begins(path, touch.path));
+  });
+  if (filled.length > 0 && places.length > 1)
+    return [...new Set(filled.flatMap(({ file, path }) => blameOne({ ...complaint, file, path }, drafts, written)))];
+  return blameOne(complaint, drafts, written);
+}
+
+function blameOne(complaint: Complaint, drafts: readonly Draft[], written: readonly ImportRow[]): ImportRow[] {
   const draft = drafts.find(({ path }) => path === complaint.file);
   if (draft) {
     const touches = [...draft.touched.values()];

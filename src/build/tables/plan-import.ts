@@ -8,6 +8,7 @@ import { checkShape } from "../../engine/records/check-shape.ts";
 import { type Complaint, Complaints } from "../../engine/records/complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKind } from "../../engine/records/file-kinds.ts";
 import { readCatalog } from "../../engine/records/read-catalog.ts";
+import { audited, newlyFound } from "../data/audited.ts";
 import { MAX_BYTES, readSource } from "../data/source.ts";
 import { fileText } from "../write/file-text.ts";
 import { updatedText } from "../write/updated-text.ts";
@@ -39,7 +40,7 @@ export interface Plan {
 
 export function planImport(folder: Folder, rows: readonly ImportRow[], overwrite: boolean): Plan {
   const sorted = [...rows].sort((a, b) => TABLES.indexOf(a.table) - TABLES.indexOf(b.table));
-  const before = new Set(readCatalog([...folder.files.values()]).complaints.map(nameOf));
+  const before = audited(readCatalog([...folder.files.values()]));
   const rejected = new Map<ImportRow, string[]>();
   for (;;) {
     const drafts = new Drafts(folder.files, overwrite);
@@ -55,7 +56,7 @@ export function planImport(folder: Folder, rows: readonly ImportRow[], overwrite
     // A file of the wrong shape defines nothing, and whatever leans on it would be complained about too: shapes come first.
     const misshapen = changed.flatMap(shapeFaults);
     const found = misshapen.length > 0 ? misshapen : complaintsOf(folder, changed);
-    const complaints = found.filter((complaint) => !before.has(nameOf(complaint)));
+    const complaints = newlyFound(found, before);
     const errors = complaints.filter(({ severity }) => severity === "error");
     const texts = errors.length > 0 ? new Map<string, string>() : textsOf(folder, changed);
     const tooLong = changed.filter(({ path }) => Buffer.byteLength(texts.get(path) ?? "") > MAX_BYTES);
@@ -112,7 +113,7 @@ function complaintsOf(folder: Folder, drafts: readonly Draft[]): readonly Compla
   if (drafts.length === 0) return [];
   const files = new Map(folder.files);
   for (const { path, kind, value } of drafts) files.set(path, { path, kind, value });
-  return readCatalog([...files.values()].sort((a, b) => (a.path < b.path ? -1 : 1))).complaints;
+  return audited(readCatalog([...files.values()].sort((a, b) => (a.path < b.path ? -1 : 1))));
 }
 
 /** The new texts, each read back: what a file would say other than it should must never reach the disk. */
@@ -135,8 +136,4 @@ function textsOf(folder: Folder, drafts: readonly Draft[]): Map<string, string> 
     if (!before || text !== folder.text(path)) texts.set(path, text);
   }
   return texts;
-}
-
-function nameOf({ file, path, severity, message }: Complaint): string {
-  return JSON.stringify([file, path, severity, message]);
 }

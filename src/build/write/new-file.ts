@@ -1,6 +1,7 @@
 /** The file of a new record, part or bulletin, from answers; it is looked at as if it lay there already, and nothing is written here. */
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { FileKindName } from "../../engine/records/file-kinds.ts";
+import { newlyFound } from "../data/audited.ts";
 import type { Finding, ReadFolder } from "../data/read-folder.ts";
 import type { Answers } from "./field.ts";
 import { fileText } from "./file-text.ts";
@@ -14,7 +15,7 @@ export interface NewFile {
   readonly text: string;
   /** It was there, and something was added to it. */
   readonly grown: boolean;
-  /** What would be wrong. */
+  /** What would be found that is not found now. */
   readonly findings: readonly Finding[];
 }
 
@@ -35,8 +36,9 @@ export function newFile(
     old === undefined
       ? fileText(file, value, schemaAddress(folder, path, file, read.catalog.maker.site))
       : updatedText(file, old, value);
+  const now = readWith(read, new Map()).findings;
   const { findings } = readWith(read, new Map([[path, text]]));
-  return { path, text, grown: old !== undefined, findings: findings.filter(({ severity }) => severity === "error") };
+  return { path, text, grown: old !== undefined, findings: newlyFound(findings, now) };
 }
 
 interface Placed {

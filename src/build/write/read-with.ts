@@ -1,6 +1,7 @@
-/** Reads a data folder as it would be with some files written otherwise, so that nothing is written that does not hold. */
+/** Reads a data folder as it would be with some files written otherwise, audit included, so that nothing is written that does not hold. */
 import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
 import { readCatalog } from "../../engine/records/read-catalog.ts";
+import { audited } from "../data/audited.ts";
 import { byGravity, type Finding, locate, type ReadFolder } from "../data/read-folder.ts";
 import { readSource, type Source } from "../data/source.ts";
 
@@ -18,13 +19,13 @@ export function readWith(
     sources.set(path, readSource(path, text, body));
   }
   const sorted = [...sources].sort(([a], [b]) => (a < b ? -1 : 1));
-  const { catalog, complaints } = readCatalog(
+  const whole = readCatalog(
     sorted.map(([path, { value, faults }]): DataFile => {
       return { path, kind: kindOf(path) as DataFile["kind"], value, broken: faults.length > 0 };
     }),
   );
-  const findings: Finding[] = [...sorted.flatMap(([, source]) => source.faults), ...complaints]
-    .map((complaint) => locate(complaint, sources.get(complaint.file)))
+  const findings: Finding[] = [...sorted.flatMap(([, source]) => source.faults), ...audited(whole)]
+    .map((complaint) => locate(complaint, sources.get(complaint.file), sources))
     .sort(byGravity);
-  return { catalog, findings, sources: new Map(sorted) };
+  return { catalog: whole.catalog, findings, sources: new Map(sorted) };
 }

@@ -67,7 +67,10 @@ export function renameId(
     "moved.yaml",
     before === undefined ? fileText("moved", { moved }, schema) : updatedText("moved", before, { moved }),
   );
-  const worse = readWith(read, files, gone).findings.filter(isError);
+  const after = readWith(read, files, gone).findings;
+  const now = readWith(read, new Map()).findings;
+  // Ids stand in what is said, so only the number tells whether something was found that was not there before.
+  const worse = after.filter(isError).length > now.filter(isError).length ? after.filter(isError) : [];
   if (worse.length > 0) return refuse("the folder would not hold afterwards, so nothing was changed", worse);
   return { kind, files, gone, mentions, moved: said };
 }

@@ -12,8 +12,12 @@ const NEXT: Readonly<Record<NewKind, string>> = {
   bulletin: "Next: npm run check, which follows its citations. npm run dev shows its page.",
 };
 
-export function showNew(kind: NewKind, { path, grown }: NewFile, folder: string): string {
-  return `${grown ? "Added to" : "Wrote"} ${folder}/${path}\n${NEXT[kind]}`;
+export function showNew(kind: NewKind, { path, grown, findings }: NewFile, folder: string): string {
+  return [
+    `${grown ? "Added to" : "Wrote"} ${folder}/${path}`,
+    ...findings.map((finding) => `\n${showFinding(finding, folder)}\n`),
+    NEXT[kind],
+  ].join("\n");
 }
 
 export function showMissing(kind: NewKind, { missing, faults }: Extract<Gathered, { missing: unknown }>): string {

@@ -1,7 +1,7 @@
 /** Writes a new record, part or bulletin into a data folder, from flags and from what is typed. */
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import { readFolder } from "../data/read-folder.ts";
+import { isFaultless, readFolder } from "../data/read-folder.ts";
 import { folderTexts } from "./folder-texts.ts";
 import { answersAsked, answersOfFlags, type Flags, type Terminal } from "./gather-answers.ts";
 import { NEW_FIELDS, type NewKind } from "./new-fields.ts";
@@ -38,7 +38,7 @@ export async function writeNew({ folder, kind, flags, more, today, terminal }: W
   if ("missing" in gathered) return { code: 2, said: showMissing(kind, gathered) };
   const { answers } = gathered;
   const file = newFile(folder, { ...read, catalog }, folderTexts(folder, read), kind, answers, more);
-  if (file.findings.length > 0) return { code: 1, said: showWrong(kind, file, folder, answers, { set: flags.set }) };
+  if (!isFaultless(file.findings)) return { code: 1, said: showWrong(kind, file, folder, answers, { set: flags.set }) };
   // A link, or what somebody else wrote there a moment ago.
   if (!file.grown && existsSync(join(folder, file.path))) return wrong(`${folder}/${file.path} is there already`);
   const fault = tryWrite(folder, new Map([[file.path, file.text]]));

@@ -48,7 +48,10 @@ const recordView = z.strictObject({
   revised: z.string().optional(),
   revision: z.int(),
   withdrawn: z.string().optional(),
-  instead: z.array(named).optional().describe("Of a withdrawn record: what holds instead; none where nothing follows it."),
+  instead: z
+    .array(named)
+    .optional()
+    .describe("Of a withdrawn record: what holds instead; none where nothing follows it."),
   kinds: z.array(z.enum(KINDS)),
   systems: z.array(z.strictObject({ id: z.string(), name: z.string() })),
   components: z.array(z.strictObject({ id: z.string(), name: z.string() })),

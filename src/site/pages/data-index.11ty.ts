@@ -26,6 +26,7 @@ export function render({ site }: { site: Site }): string {
 <div><dt>Questions about a car</dt><dd>asked on the command line; shapes: <a href="${page.href("/data/schemas/car.json")}">car.json</a>, <a href="${page.href("/data/schemas/answer-applies.json")}">answer-applies.json</a>, <a href="${page.href("/data/schemas/answer-car.json")}">answer-car.json</a>, <a href="${page.href("/data/schemas/answer-net-change.json")}">answer-net-change.json</a></dd></div>
 <div><dt>Feeds</dt><dd><a href="${page.href("/feeds/")}">Atom feeds</a>: all changes, by line, by system</dd></div>
 <div><dt>Pages</dt><dd><a href="${page.href("/sitemap.xml")}">sitemap.xml</a></dd></div>
+<div><dt>Published addresses</dt><dd><a href="${page.href("/data/manifest.json")}">manifest.json</a>: every address with what it is, every file with its SHA-256, shape: <a href="${page.href("/data/schemas/manifest.json")}">manifest schema</a>; what the check of the records prints: <a href="${page.href("/data/schemas/findings.json")}">findings schema</a></dd></div>
 </dl>
 <h2>Relations of the graph</h2>
 <section class="scroll" aria-label="Relations" tabindex="0"><table><thead><tr><th scope="col">Relation</th><th scope="col">Read forward</th><th scope="col">Read backward</th><th scope="col">Between</th></tr></thead>

@@ -44,7 +44,8 @@ function bytesOf(folder: string): Record<string, string> {
   );
 }
 
-const GOOD = "record,place,part,scope\nHY59-01,lift arms,HT-101,line=B\nHY59-01,lift arms,HT-999,line=H; my=1960\n";
+const GOOD =
+  "record,place,part,scope\nHY59-01,lift arms,HT-101,line=B; my<=1958\nHY59-01,lift arms,HT-999,line=B; my>=1959\n";
 
 test("a trial shows everything and writes nothing", async () => {
   const desk = await deskWith({ "built.csv": GOOD });
@@ -55,7 +56,7 @@ test("a trial shows everything and writes nothing", async () => {
     `built.csv (utf-8, comma): 2 rows
 'built' is read as the table 'built'
 changed  changes/1959/HY59-01.md
-           + built 4: place lift arms, part HT-101, scope line=B
+           + built 4: place lift arms, part HT-101, scope line=B; my<=1958
 rejected built.csv, row 3: no part is called 'HT-999'; did you mean 'HT-290'?
 
 2 rows: 1 written, 0 unchanged, 1 rejected

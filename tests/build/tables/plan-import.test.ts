@@ -27,7 +27,7 @@ const record = (id: string, more: Partial<Record<"issued" | "kinds" | "component
 test("good rows are written, and the folder with them has no fault", () => {
   const plan = planOf([
     sheetOf("records", RECORDS, record("N1"), record("N2")),
-    sheetOf("built", "record,place,part,scope", "N1,pump,HT-103,line=B"),
+    sheetOf("built", "record,place,part,scope", "N1,pump,HT-103,line=H; my=1960"),
     sheetOf("parts", "component,number,name", 'pump,HT-103,"pump, new"'),
   ]);
   expect(rejectedOf(plan)).toEqual([]);
@@ -64,6 +64,23 @@ test.each<[string, string[], string[]]>([
     "built",
     ["record,place,part,scope", "HY59-01,pump,HT-109,line=H", "HY59-01,lift arms,HT-101,line=B"],
     ["built 2: no part is called 'HT-109'; did you mean 'HT-101'?"],
+  ],
+  // What contradicts the folder comes back too, and the row that does not is written.
+  [
+    "built",
+    ["record,place,part,scope", "HY59-01,lift arms,HT-101,line=H; my=1960", "HY59-01,lift arms,HT-101,line=B"],
+    [
+      "built 2: 'lift arms' holds HT-101 here, and nothing by another line of this record on the same cars (it says 'line=H; my=1960'); end the one scope where the other begins",
+    ],
+  ],
+  [
+    "settings",
+    ["record\tname\twindow\tunit\tcomponent\tscope", "FR58-01\toil pressure\t..95\tbar\tlift\tline=H; my=1961"],
+    [
+      expect.stringMatching(
+        /^settings 2: 'oil pressure' is \.\.90 bar here, and \.\.95 bar by FR58-01 on the same cars/,
+      ),
+    ],
   ],
   [
     "built",

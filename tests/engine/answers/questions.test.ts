@@ -9,9 +9,10 @@ import { demoKnowledge } from "../../helpers/demo-data.ts";
 import { randomCar } from "../../helpers/random-cars.ts";
 import { SEED } from "../../helpers/seed.ts";
 
-describe("every answer of the data folder keeps the laws", async () => {
-  const knowledge = await demoKnowledge();
-  const { catalog, graph } = knowledge;
+const knowledge = await demoKnowledge();
+const { catalog, graph } = knowledge;
+
+describe("every answer of the data folder keeps the laws", () => {
   const ask = (question: string, argument: string): AnyAnswer =>
     lawfulAnswer(knowledge, { question, [question]: argument });
 
@@ -24,14 +25,14 @@ describe("every answer of the data folder keeps the laws", async () => {
   });
 
   test("about every part: what names it carries the answer", () => {
+    const texts = [...catalog.records.values()].map(({ id, statements }) => ({
+      id,
+      text: JSON.stringify(statements, (key, value) => (key === "scope" ? undefined : value)),
+    }));
     for (const number of catalog.parts.keys()) {
       const answer = ask("part", number);
       expect(answer.verdict).toBe("on record");
-      const naming = [...catalog.records.values()].filter((record) =>
-        JSON.stringify(record.statements, (key, value) => (key === "scope" ? undefined : value)).includes(
-          `"${number}"`,
-        ),
-      );
+      const naming = texts.filter(({ text }) => text.includes(`"${number}"`));
       expect([...new Set(answer.because.map((reason) => reason.record))].sort()).toEqual(naming.map(({ id }) => id));
     }
   });
@@ -89,9 +90,7 @@ describe("every answer of the data folder keeps the laws", async () => {
   });
 });
 
-describe("every answer about a car, known in part, keeps the laws", async () => {
-  const knowledge = await demoKnowledge();
-  const { catalog } = knowledge;
+describe("every answer about a car, known in part, keeps the laws", () => {
   const record = fc.constantFrom(...catalog.records.keys());
   const place = fc.constantFrom(...catalog.places.keys());
   const year = fc.constantFrom(...catalog.years);
@@ -146,9 +145,7 @@ describe("every answer about a car, known in part, keeps the laws", async () => 
   });
 });
 
-describe("a question as an object", async () => {
-  const knowledge = await demoKnowledge();
-
+describe("a question as an object", () => {
   // what is asked, what is said of it
   const WRONG: [Record<string, unknown>, RegExp][] = [
     [{ question: "recrod" }, /^There is no question 'recrod'\. Questions are record, part, component, /],

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { applies } from "../../../src/engine/scope/applies.ts";
 import { bestCover, decidingTraits } from "../../../src/engine/scope/deciding.ts";
+import { span } from "../../../src/engine/scope/trait.ts";
 import { type Car, FLEET_TRAITS, fleetSpace, holds } from "../../helpers/listed-fleet.ts";
 import { askedSet, carsIn, setOf } from "../../helpers/random-sets.ts";
 import { SEED } from "../../helpers/seed.ts";
@@ -16,9 +17,13 @@ const CHOICES = Array.from({ length: 2 ** FLEET_TRAITS.length }, (_, bits) =>
   return a.length - b.length || effort(a) - effort(b) || (at < 0 ? 0 : (a[at] as number) - (b[at] as number));
 });
 
+const FIRST = FLEET_TRAITS.map((trait) => span(trait)[0]);
+
 /** Whether no car inside and no car outside look alike in the chosen traits, asked car by car. */
 function settles(choice: readonly number[], inside: readonly Car[], outside: readonly Car[]): boolean {
-  const looks = (car: Car): string => choice.map((trait) => car[trait]).join();
+  // One number for all the values of a look: each has ten of its steps to itself, as no trait of the fleet takes more values.
+  const looks = (car: Car): number =>
+    choice.reduce((sum, trait) => sum * 10 + (car[trait] as number) - (FIRST[trait] as number), 0);
   const seen = new Set(inside.map(looks));
   return outside.every((car) => !seen.has(looks(car)));
 }
@@ -39,9 +44,9 @@ describe("the traits that settle the matter", () => {
         const best = CHOICES.find((choice) => settles(choice, inside, outside));
         expect(decidingTraits(space, cars, scope)).toEqual(best);
       }),
-      { seed: SEED, numRuns: 8000 },
+      { seed: SEED, numRuns: 2000 },
     );
-    expect(open).toBeGreaterThan(2000);
+    expect(open).toBeGreaterThan(500);
   }, 60_000);
 
   test("nothing settles what is settled", () => {

@@ -1,5 +1,7 @@
+import type { Catalog } from "../../records/catalog.ts";
 import type { Place } from "../../records/complaint.ts";
-import { ALL, type CarSet, NONE } from "../../scope/diagram.ts";
+import { groupBy } from "../../records/group-by.ts";
+import { ALL, type CarSet } from "../../scope/diagram.ts";
 import { carsOf } from "../../scope/read-scope.ts";
 import type { Alternative, Clause, Scope } from "../../scope/scope.ts";
 import type { Space } from "../../scope/space.ts";
@@ -8,9 +10,9 @@ import { inRecord, placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
 /**
- * In a record of the kind 'running', each alternative of its scope and of what the plant fitted names a plant, a point in a plant's
- * production, or a component's own number; but for alternatives about cars of a kind which the record parts nowhere. Where its
- * words say "whatever the plant", a date or a number of the car will do.
+ * In a record of the kind 'running', each alternative of its scope, and of what the plant fitted in a place, names a plant, a point in
+ * a plant's production, or a component's own number; but for alternatives about cars of a kind which no other one of that place
+ * parts. Where its words say "whatever the plant", a date or a number of the car will do.
  */
 export const runningChangeWithoutPlant: Rule = {
   id: "running-change-without-plant",
@@ -37,38 +39,38 @@ export const runningChangeWithoutPlant: Rule = {
     for (const record of catalog.records.values()) {
       if (!record.facts.kinds.includes("running") || record.facts.withdrawn !== undefined) continue;
       const isFree = /\bwhatever the plant\b/i.test(record.facts.starts);
-      const told = [
-        ...alternativesOf(space, record.scope, inRecord(record, "scope")),
-        ...record.statements.flatMap((it) =>
-          it.type === "built" || it.type === "mixed"
-            ? alternativesOf(space, it.scope, placeOf(catalog, it, "scope"))
-            : [],
-        ),
-      ].map((it) => ({ ...it, isPlaced: isPlaced(space, it.alternative, isFree) }));
-      const placed = told.filter((it) => it.isPlaced);
-      const changing = space.sets.forget(
-        space.any(placed.map((it) => space.sets.and(buildable, it.cars))),
-        pointsOf(space),
+      const built = record.statements.filter((it) => it.type === "built" || it.type === "mixed");
+      const byPlace = [...groupBy(built, (it) => [it.place]).values()].map((statements) =>
+        statements.flatMap((it) => alternativesOf(space, it.scope, placeOf(catalog, it, "scope"))),
       );
+      const own = alternativesOf(space, record.scope, inRecord(record, "scope"));
       const seen = new Set<string>();
-      for (const { at, cars, isPlaced } of told) {
-        // Other cars, which this record parts nowhere, may be spoken of as well.
-        const concerned = placed.length === 0 ? cars : space.sets.and(cars, changing);
-        const set = space.sets.and(buildable, concerned);
-        if (isPlaced || set === NONE || seen.has(`${at.path}`)) continue;
-        seen.add(`${at.path}`);
-        yield {
-          at,
-          message: "this running change names no plant and no point here",
-          hint: "write at=<plant><year>#<number>+ or plant=…, or the component's own number",
-          records: [record.id],
-          names: [],
-          cars: set,
-        };
-      }
+      for (const told of [own, ...byPlace])
+        for (const { at, cars } of loose(catalog, told, told === own, isFree)) {
+          if (seen.has(`${at.path}`)) continue;
+          seen.add(`${at.path}`);
+          yield {
+            at,
+            message: "this running change names no plant and no point here",
+            hint: "write at=<plant><year>#<number>+ or plant=…, or the component's own number",
+            records: [record.id],
+            names: [],
+            cars: space.sets.and(buildable, cars),
+          };
+        }
     }
   },
 };
+
+/** Alternatives that name no plant, about cars of a kind that others beside them part; of a record's own scope also where none does. */
+function loose({ space, buildable }: Catalog, told: readonly Told[], isOwn: boolean, isFree: boolean): Told[] {
+  const placed = told.filter((it) => isPlaced(space, it.alternative, isFree));
+  const parted = space.sets.forget(space.any(placed.map((it) => space.sets.and(buildable, it.cars))), pointsOf(space));
+  return told
+    .filter((it) => !placed.includes(it))
+    .map((it) => ({ ...it, cars: isOwn && placed.length === 0 ? it.cars : space.sets.and(it.cars, parted) }))
+    .filter((it) => space.sets.meet(buildable, it.cars));
+}
 
 interface Told {
   readonly at: Place;
@@ -84,9 +86,11 @@ function alternativesOf(space: Space, { alternatives }: Scope, at: Place): Told[
   }));
 }
 
-/** What a change within the year is parted by. */
+/** What stretches of a running change are told apart by; it goes on into later years. */
 function pointsOf(space: Space): ReadonlySet<number> {
-  return new Set([...space.declared.keys()].filter((trait) => isPoint(space.trait(trait))));
+  return new Set(
+    [...space.declared.keys()].filter((trait) => isPoint(space.trait(trait)) || space.trait(trait).role === "year"),
+  );
 }
 
 function isPoint({ role, kind, of }: Trait): boolean {

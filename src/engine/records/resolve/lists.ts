@@ -64,6 +64,12 @@ export function checkMoved(file: Shaped<"moved"> | undefined, known: Known): Mov
         `${move.kind} '${move.from}' still exists`,
         "an id that moved is no longer used",
       );
+    if (moved.findIndex((other) => other.kind === move.kind && other.from === move.from) < i)
+      file.complaints.error(
+        ["moved", i, "from"],
+        `${move.kind} '${move.from}' stands above already`,
+        "an id leads to one place: keep one of the two lines",
+      );
     const next = moved.find((other) => other.kind === move.kind && other.from === move.to);
     if (move.to !== undefined && next === undefined)
       mustKnow(

@@ -34,6 +34,12 @@ export const LISTS_SLIPS: [file: string, old: string, replacement: string, ...sa
   ],
   [
     "moved.yaml",
+    "{ kind: part, from: HT-099, why: never delivered }",
+    "{ kind: part, from: HT-099, why: never delivered }\n  - { kind: part, from: HT-099, to: HT-101, why: renamed }",
+    "moved.yaml moved.2.from: part 'HT-099' stands above already → an id leads to one place: keep one of the two lines",
+  ],
+  [
+    "moved.yaml",
     "from: HY-1, to: HY59-01",
     "from: FR58-01, to: HY59-01",
     "moved.yaml moved.0.from: record 'FR58-01' still exists → an id that moved is no longer used",
