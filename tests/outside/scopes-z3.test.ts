@@ -140,7 +140,7 @@ test("Z3 agrees, for 800 pairs of scopes under tables of built cars, which cars 
     expect(judged.at(-1), rows.map((one) => written([one])).join("\n")).toBe(false);
   }
   console.log(`pairs of scopes: ${JSON.stringify(verdicts)}, nothing in the first: ${empty}`);
-  for (const times of [...Object.values(verdicts), empty]) expect(times).toBeGreaterThan(50);
+  for (const times of [...Object.values(verdicts), empty]) expect(times).toBeGreaterThan(20);
 }, 60_000);
 
 /** Everything the engine says of a pair, in two ways where it has two. */
@@ -261,7 +261,7 @@ test("Z3 agrees, for 800 cars known in part, whether a scope holds for them", ()
     });
   }
   console.log(`cars known in part: ${JSON.stringify(verdicts)}, some fact as found: ${asFound}`);
-  for (const times of [...Object.values(verdicts), asFound]) expect(times).toBeGreaterThan(50);
+  for (const times of [...Object.values(verdicts), asFound]) expect(times).toBeGreaterThan(20);
 }, 60_000);
 
 /**
