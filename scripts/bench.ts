@@ -7,12 +7,14 @@
  * npm run bench -- ask [--half build|end] [--json]: how well "ask" finds what a set of questions is about, beside other searches.
  * npm run bench -- ask-page [--json]: from a question to its first result with 10,000 records, and what is loaded for it.
  * npm run bench -- dev [--json]: from a saved file to its page in the browser under npm run dev with 5,000 records, beside a build.
+ * npm run bench -- check [--json]: the check of 1,000 and 10,000 records, beside their files only parsed.
  */
 import { parseArgs } from "node:util";
 import { benchAsk } from "./bench/ask.ts";
 import { ASK_PAGE_SIZES, benchAskPage } from "./bench/ask-page.ts";
 import { HALVES, type Half, isHalf } from "./bench/ask-questions.ts";
 import { bench } from "./bench/bench.ts";
+import { benchCheck, CHECK_SIZES } from "./bench/check.ts";
 import { benchDev, DEV_SIZES } from "./bench/dev.ts";
 import { benchInterchange, INTERCHANGE_SIZES } from "./bench/interchange.ts";
 import { benchPage, PAGE_SIZES } from "./bench/page.ts";
@@ -20,6 +22,7 @@ import { benchScopes, SIZES } from "./bench/scopes.ts";
 import { showAsk } from "./bench/show-ask.ts";
 import { showAskPage } from "./bench/show-ask-page.ts";
 import { showBench } from "./bench/show-bench.ts";
+import { showCheck } from "./bench/show-check.ts";
 import { showDev } from "./bench/show-dev.ts";
 import { showInterchange } from "./bench/show-interchange.ts";
 import { showPage } from "./bench/show-page.ts";
@@ -37,10 +40,10 @@ const { values, positionals } = parseArgs({
 });
 const [name] = positionals;
 if (name !== undefined) {
-  const isOther = ["scopes", "page", "interchange", "ask", "ask-page", "dev"].includes(name);
+  const isOther = ["scopes", "page", "interchange", "ask", "ask-page", "dev", "check"].includes(name);
   if (positionals.length > 1 || !isOther || values.records || values.runs) {
     console.error(
-      "scopes, interchange, page, ask, ask-page and dev are the other benches, and take no --records or --runs",
+      "scopes, interchange, page, ask, ask-page, dev and check are the other benches, and take no --records or --runs",
     );
     process.exit(2);
   }
@@ -59,6 +62,11 @@ if (name !== undefined) {
     if (!browserPath) process.exit(1);
     const result = await benchAskPage(ASK_PAGE_SIZES, browserPath, say);
     console.log(values.json ? JSON.stringify(result, null, 2) : showAskPage(result));
+    process.exit(0);
+  }
+  if (name === "check") {
+    const result = await benchCheck(CHECK_SIZES, say);
+    console.log(values.json ? JSON.stringify(result, null, 2) : showCheck(result));
     process.exit(0);
   }
   if (name === "dev") {

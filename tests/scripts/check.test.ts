@@ -40,7 +40,7 @@ test("a contradiction fails, in words, as JSON of the published shape, and as SA
   const folder = await onDisk(spoiled({ "changes/1959/HY59-01.md": ["nominal: 130,", "nominal: 140,"] }));
   const { code, out } = await check(["--data", folder]);
   expect(code).toBe(1);
-  expect(out).toContain("\n    check: aim-outside-window\n");
+  expect(out).toContain("\n    check: aim-outside-window (HY59-01)\n");
   const json = await check(["--data", folder, "--json"]);
   expect(json.code).toBe(1);
   expect(judgedBy(answerSchemas().get("findings.json") as object)(JSON.parse(json.out))).toEqual([]);

@@ -15,7 +15,7 @@ test("a contradiction is shown with both places and a car, and by which name it 
     also data/changes/1959/HY59-01.md:10:41: HT-101 in the same place
     for example: Badger of 1959, built at Kelby, numbered 0412
     → end the one scope where the other begins
-    check: two-parts-in-one-place
+    check: two-parts-in-one-place (HY59-01)
 
 ${read.files} files: 1 error`,
   );
@@ -35,6 +35,6 @@ test("what is accepted is counted, and listed with its reason", async () => {
     `${read.files} files: 0 errors, 1 accepted (--accepted lists them)`,
   );
   const shown = showAccepted(checked, "data");
-  expect(shown).toContain("    check: two-parts-in-one-place\n    accepted: both were found\n");
+  expect(shown).toContain("    check: two-parts-in-one-place (HY59-01)\n    accepted: both were found\n");
   expect(shown).toMatch(/\n1 accepted$/);
 });

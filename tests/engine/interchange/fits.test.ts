@@ -56,11 +56,11 @@ test("as the slow twin says, kind by kind, as built and with a part seen in the 
         });
       },
     ),
-    { seed: SEED, numRuns: 500 },
+    { seed: SEED, numRuns: 300 },
   );
   console.log(`fits: seed ${SEED}, ${JSON.stringify([...counts])}, with a part seen there ${seenThere}`);
   for (const verdict of FITS) expect(counts.get(verdict) ?? 0).toBeGreaterThan(5);
-  expect(seenThere).toBeGreaterThan(1000);
+  expect(seenThere).toBeGreaterThan(600);
 }, 120_000);
 
 const ALL_KINDS = new Set(Array.from({ length: 36 }, (_, i) => i));
@@ -182,7 +182,7 @@ describe("with parts that must go along", () => {
           counts.set(key, (counts.get(key) ?? 0) + 1);
         });
       }),
-      { seed: SEED, numRuns: 600 },
+      { seed: SEED, numRuns: 300 },
     );
     console.log(`fits with companions: seed ${SEED}, ${JSON.stringify([...counts])}`);
     for (const key of ["as built", "no", "yes 0", "yes 1", "on conditions 0", "on conditions 1"])
@@ -218,7 +218,7 @@ describe("with parts that must go along", () => {
         const alone = fitsAt(index, { part: asked.part, place: asked.place, cars: car, on: nothingReported() });
         expect([...new Set(byKind[kind]?.map(sayFit))].sort()).toEqual([...new Set(alone.map(sayFit))].sort());
       }),
-      { seed: SEED, numRuns: 250 },
+      { seed: SEED, numRuns: 200 },
     );
   }, 120_000);
 

@@ -36,10 +36,10 @@ function plain(space: Space, cars: CarSet, scopes: readonly Scope[]): Applies[] 
 describe("very many scopes at once", () => {
   // how many scopes at once, how often, for how many cars each
   test.each([
-    [1, 500, 2],
-    [10, 250, 4],
-    [200, 40, 5],
-    [4000, 3, 10],
+    [1, 200, 4],
+    [10, 100, 4],
+    [200, 16, 5],
+    [4000, 2, 6],
   ])(
     "%i scopes, %i times, for %i cars known in part, as one by one",
     (size, times, carsEach) => {
