@@ -142,13 +142,16 @@ export function slowAudit(drawn: DrawnRecords): Map<string, Kind[]> {
     list.some((a, i) => list.some((b, j) => i < j && so(a, b)));
   const wasBuilt = (one: string, kind: Kind): boolean =>
     drawn.built.some((it) => it.part === one && isAbout(it.about, kind));
-  const leadsBack = (start: string, kind: Kind): boolean => {
+  const sentFor = (start: string, kind: Kind): string[] => {
     const reached = drawn.orders.filter((it) => it.old === start && holds(it, kind)).map((it) => it.new);
     for (const at of reached)
       for (const it of drawn.orders)
         if (it.old === at && holds(it, kind) && !reached.includes(it.new)) reached.push(it.new);
-    return reached.includes(start);
+    return reached;
   };
+  // What no plant fitted may be on any tractor.
+  const mayHave = (one: string, kind: Kind): boolean =>
+    wasBuilt(one, kind) || !KINDS.some((other) => wasBuilt(one, other));
   const isSplit = (old: string): boolean =>
     new Set(drawn.orders.filter((it) => it.old === old).map((it) => it.new)).size > 1;
   const found: Record<string, (kind: Kind) => boolean> = {
@@ -173,17 +176,18 @@ export function slowAudit(drawn: DrawnRecords): Map<string, Kind[]> {
         (a, b) => a.old === b.old && a.new !== b.new,
       ),
     "delivered-but-refused": (kind) =>
-      drawn.orders.some(
-        (it) =>
-          holds(it, kind) &&
-          wasBuilt(it.old, kind) &&
-          drawn.uses.some((use) => !use.yes && use.part === it.new && use.for === it.old && holds(use, kind)),
+      PARTS.some(
+        (old) =>
+          mayHave(old, kind) &&
+          drawn.uses.some(
+            (use) => !use.yes && use.for === old && sentFor(old, kind).includes(use.part) && holds(use, kind),
+          ),
       ),
     "split-leaves-cars-out": (kind) =>
       PARTS.some(
         (old) => isSplit(old) && wasBuilt(old, kind) && !drawn.orders.some((it) => it.old === old && holds(it, kind)),
       ),
-    "delivery-circle": (kind) => PARTS.some((one) => leadsBack(one, kind)),
+    "delivery-circle": (kind) => PARTS.some((one) => sentFor(one, kind).includes(one)),
   };
   return new Map(Object.entries(found).map(([rule, isFaulty]) => [rule, KINDS.filter(isFaulty)]));
 }

@@ -18,7 +18,7 @@ export interface Sample {
 interface Case {
   readonly yaml: string;
   readonly tree?: string;
-  readonly json?: string;
+  readonly json?: string | null;
   readonly fail?: boolean;
 }
 
@@ -28,7 +28,7 @@ export function samples(): Sample[] {
     let tree = "";
     let json: string | undefined;
     return (cases as readonly Case[]).map((it, i): Sample => {
-      if (it.tree !== undefined) [tree, json] = [it.tree, it.json];
+      if (it.tree !== undefined) [tree, json] = [it.tree, it.json ?? undefined];
       const events = tree.split("\n").map((line) => line.trimStart());
       return { id: `${id}/${i}`, yaml: it.yaml, events: events.filter(Boolean), json, isError: it.fail === true };
     });
@@ -53,10 +53,6 @@ export function marksOf({ yaml, events }: Sample): Mark[] {
   const marks: Mark[] = [];
   const around: Around[] = [];
   let at = 0;
-  const step = (): string | number | undefined => {
-    const last = around.at(-1);
-    return last && ("next" in last ? last.next : last.name);
-  };
   const finish = (): void => {
     const last = around.at(-1);
     if (last && "next" in last) last.next++;
@@ -76,8 +72,8 @@ export function marksOf({ yaml, events }: Sample): Mark[] {
       const last = around.at(-1);
       const key = last !== undefined && "name" in last && last.name === undefined;
       if (key) last.name = value;
-      marks.push({ path: around.map((_, i) => stepAt(around, i)), key, isEmpty, from, to });
-      if (!key && step() !== undefined) finish();
+      marks.push({ path: around.map(stepOf), key, isEmpty, from, to });
+      if (!key) finish();
     }
   }
   // An empty one ends where the next one begins.
@@ -87,13 +83,13 @@ export function marksOf({ yaml, events }: Sample): Mark[] {
   });
 }
 
-function stepAt(around: readonly Around[], i: number): string | number {
-  const one = around[i] as Around;
+function stepOf(one: Around): string | number {
   return "next" in one ? one.next : (one.name ?? "");
 }
 
 /** All that may stand before a scalar: white space, a comment, a directive, '---', a tag, a sign of structure. */
-const BETWEEN = /[\s\uFEFF]+|#[^\n]*|(?<=^|\n)%[^\n]*|(?<=^|\n)(?:---|\.\.\.)(?=\s|$)|!<[^>]*>|![^\s,[\]{}]*|[-?:,[\]{}]/y;
+const BETWEEN =
+  /[\s\uFEFF]+|#[^\n]*|(?<=^|\n)%[^\n]*|(?<=^|\n)(?:---|\.\.\.)(?=\s|$)|!<[^>]*>|![^\s,[\]{}]*|[-?:,[\]{}]/y;
 
 function find(text: string, start: number, pattern: RegExp): [from: number, to: number] {
   for (let at = start; at < text.length; at = BETWEEN.lastIndex) {
@@ -109,16 +105,36 @@ function find(text: string, start: number, pattern: RegExp): [from: number, to: 
 function patternOf(style: string, value: string): RegExp {
   if (style === "'") return /'(?:[^']|'')*'/y;
   if (style === '"') return /"(?:[^"\\]|\\.)*"/sy;
-  if (style !== ":") return new RegExp(`[${style}][-+\\d]*[^\\n]*\\s*${value.trim().split(/\s+/).map(RegExp.escape).join("\\s+")}`, "y");
+  if (style !== ":")
+    return new RegExp(`[${style}][-+\\d]*[^\\n]*\\s*${value.trim().split(/\s+/).map(asItIs).join("\\s+")}`, "y");
   const folded = value.replaceAll(/[ \n]+|[^ \n]+/g, (piece) => {
     if (piece.startsWith("\n")) return `[ \\t]*\\r?\\n(?:[ \\t]*\\r?\\n){${piece.length}}[ \\t]*`;
     if (piece.startsWith(" ")) return `(?:${piece}|[ \\t]*\\r?\\n[ \\t]*)`;
-    return RegExp.escape(piece);
+    return asItIs(piece);
   });
   return new RegExp(`${folded}(?=[\\s:,\\]}]|$)`, "y");
+}
+
+function asItIs(text: string): string {
+  return text.replaceAll(/[^\w\s]/g, "\\$&");
 }
 
 function unescaped(written: string): string {
   const signs: Record<string, string> = { n: "\n", t: "\t", r: "\r", b: "\b", "0": "\0", "\\": "\\" };
   return written.replaceAll(/\\(.)/g, (_, sign: string) => signs[sign] ?? sign);
+}
+
+/** The events of what stands for a name of a field; of a list or a set of fields its first. */
+export function namesIn(events: readonly string[]): string[] {
+  const names: string[] = [];
+  // Of each thing that is open, how many have begun in it; names are every other one of a set of fields.
+  const open: { readonly isFields: boolean; begun: number }[] = [];
+  for (const event of events) {
+    if (/^-(SEQ|MAP)/.test(event)) open.pop();
+    if (!/^(=|\+SEQ|\+MAP)/.test(event)) continue;
+    const last = open.at(-1);
+    if (last?.isFields && last.begun++ % 2 === 0) names.push(event);
+    if (event.startsWith("+")) open.push({ isFields: event.startsWith("+MAP"), begun: 0 });
+  }
+  return names;
 }

@@ -1,12 +1,14 @@
 /** The documents tell the truth: their examples run, their links lead somewhere, the commands they name exist. */
-import { execFile } from "node:child_process";
 import { cp, mkdir, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { promisify } from "node:util";
+import { Readable } from "node:stream";
 import { describe, expect, onTestFinished, test } from "vitest";
+import { answerCommand } from "../../scripts/answer.ts";
+import { checkFolder } from "../../src/build/data/check-folder.ts";
+import { readFolder } from "../../src/build/data/read-folder.ts";
+import { showChecked } from "../../src/build/data/show-checked.ts";
 
-const run = promisify(execFile);
 const DOCUMENTS = ["README.md", "DEVELOPERS.md", "CHANGELOG.md"];
 const readme = await readFile("README.md", "utf8");
 
@@ -32,8 +34,11 @@ describe("README.md", () => {
   test("has examples of answers", () => expect(examples.length).toBeGreaterThan(0));
   test.each(examples)("$command prints what the document says", async ({ command, printed }) => {
     const words = command.replace("npm run -s answer -- ", "").split(" ");
-    const { stdout } = await run(process.execPath, ["scripts/answer.ts", ...words]);
-    expect(stdout.trim()).toBe(printed);
+    // Inside this program; the tests of the command hold that it says the same when it is started.
+    const said: string[] = [];
+    const add = (text: string): number => said.push(text);
+    const code = await answerCommand(words, { input: Readable.from([]), out: add, err: add });
+    expect([code, said.join("\n").trim()]).toEqual([0, printed]);
   });
 
   test("its first record passes the check, and the broken one gets just the complaint that is shown", async () => {
@@ -44,11 +49,11 @@ describe("README.md", () => {
     const [complaint = ""] = blocks(readme, "").filter((block) => block.includes(": error: "));
     const path = join(folder, complaint.slice(0, complaint.indexOf(":")));
     await mkdir(dirname(path), { recursive: true });
-    const check = (): Promise<string> =>
-      run(process.execPath, [join(process.cwd(), "scripts/check.ts")], { cwd: folder }).then(
-        ({ stdout }) => stdout,
-        (error: { stdout: string }) => error.stdout,
-      );
+    // As the command does it when it is started in that folder.
+    const check = async (): Promise<string> => {
+      const read = await readFolder(join(folder, "data"));
+      return showChecked(checkFolder(read), read.files, "data");
+    };
     await writeFile(path, record);
     expect(await check()).toMatch(/: 0 errors, \d+ accepted/);
     const broken = /\| (scope: .*)$/m.exec(complaint)?.[1] as string;

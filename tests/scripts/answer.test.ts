@@ -121,7 +121,9 @@ describe("what cannot be answered", () => {
     [["--batch", "src"], /^The batch file 'src' cannot be read: /], // a folder
   ];
   test("is refused with what was expected", async () => {
-    const all = await Promise.all(WRONG.map(([args]) => answer(args)));
+    // Of the small folder, which is read sooner, where no other is named.
+    const small = ["--data", await onDisk(TINY)];
+    const all = await Promise.all(WRONG.map(([args]) => answer(args.includes("--data") ? args : [...args, ...small])));
     for (const [i, [, why]] of WRONG.entries()) expectRefused(all[i] as Ran, why);
   });
 

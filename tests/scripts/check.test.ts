@@ -3,7 +3,7 @@ import { execFile } from "node:child_process";
 import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { expect, onTestFinished, test } from "vitest";
+import { afterAll, expect, onTestFinished, test } from "vitest";
 import { answerSchemas } from "../../src/build/schemas.ts";
 import { judgedBy } from "../helpers/judged-by-ajv.ts";
 import { onDisk, spoiled, TINY } from "../helpers/tiny-folder.ts";
@@ -13,9 +13,14 @@ interface Ran {
   readonly out: string;
 }
 
+/** Node keeps here what it made of the sources, and starts the command in half the time from the second time on. */
+const compiled = await mkdtemp(join(tmpdir(), "check-compiled-"));
+afterAll(() => rm(compiled, { recursive: true }));
+
 function check(args: readonly string[], cwd = "."): Promise<Ran> {
+  const env = { ...process.env, NODE_COMPILE_CACHE: compiled };
   return new Promise((done) => {
-    execFile(process.execPath, [resolve("scripts/check.ts"), ...args], { cwd }, (error, out) =>
+    execFile(process.execPath, [resolve("scripts/check.ts"), ...args], { cwd, env }, (error, out) =>
       done({ code: Number(error?.code ?? 0), out }),
     );
   });

@@ -76,7 +76,7 @@ class Desk {
   readonly #checks = new Bursts(() => this.#check(), { quiet: AFTER_PAGES, most: RETRY });
   readonly #opened = Promise.withResolvers<void>();
   readonly #boot = randomBytes(4).toString("hex");
-  #templates = new Templates([]);
+  #templates = new Templates(new Map());
   #bundled: Promise<unknown> = Promise.resolve();
   #own = { script: "", style: "" };
   /** Counts the states of the data that were shown. */
@@ -214,6 +214,8 @@ class Desk {
     text: async (file) => {
       if (file === OWN.script) return this.#own.script;
       if (file === OWN.style) return this.#own.style;
+      // No template is asked for these: to know that it has no such page, each would make its lists.
+      if (/^\/(assets|pagefind)\//.test(file)) return undefined;
       const { site } = this.#world;
       if (!site) return file.endsWith(".html") ? this.#dressed(NO_SITE) : undefined;
       if (file.startsWith("/data/") && !file.endsWith(".html"))

@@ -11,7 +11,7 @@ const PAGES = join(import.meta.dirname, "../../site/pages");
 
 type Given = Readonly<Record<string, unknown>>;
 
-interface Template {
+export interface Template {
   readonly data: {
     /** The file of the page inside the site. */
     readonly permalink: string | ((given: Given) => string);
@@ -22,21 +22,24 @@ interface Template {
 }
 
 export class Templates {
-  readonly #all: readonly Template[];
-  /** By the first step of an address: the template that made the last page there. It is the first to be tried. */
+  readonly #all: ReadonlyMap<string, Template>;
+  /** By the first step of an address: the template that made the last page there. */
   readonly #last = new Map<string, Template>();
   /** By site and template: what the template is given for each file. */
   readonly #made = new WeakMap<Site, Map<Template, ReadonlyMap<string, Given>>>();
 
-  constructor(all: readonly Template[]) {
+  /** By the names of their files. */
+  constructor(all: ReadonlyMap<string, Template>) {
     this.#all = all;
   }
 
   static async open(): Promise<Templates> {
     const names = (await readdir(PAGES)).filter((name) => name.endsWith(".11ty.ts")).sort();
-    return new Templates(
-      await Promise.all(names.map((name) => import(pathToFileURL(join(PAGES, name)).href) as Promise<Template>)),
-    );
+    const load = async (name: string): Promise<[string, Template]> => [
+      name.replace(".11ty.ts", ""),
+      await import(pathToFileURL(join(PAGES, name)).href),
+    ];
+    return new Templates(new Map(await Promise.all(names.map(load))));
   }
 
   /** The text of a file, "/records/index.html"; nothing where no template makes such a file. */
@@ -49,10 +52,11 @@ export class Templates {
     return this.#find(site, file) !== undefined;
   }
 
+  /** To know what pages a template has it must make its lists. So the likely one is tried first: the last one there, or one of that name. */
   #find(site: Site, file: string): [Template, Given] | undefined {
     const first = file.split("/")[1] ?? "";
-    const last = this.#last.get(first);
-    for (const template of last ? [last, ...this.#all] : this.#all) {
+    const likely = this.#last.get(first) ?? [...this.#all].find(([name]) => first.startsWith(name))?.[1];
+    for (const template of [...(likely ? [likely] : []), ...this.#all.values()]) {
       const given = this.#filesOf(template, site).get(file);
       if (!given) continue;
       this.#last.set(first, template);

@@ -14,6 +14,7 @@ import { kitContentNotCurrent } from "./rules/kit-content-not-current.ts";
 import { kitInItself } from "./rules/kit-in-itself.ts";
 import { misleadingWords } from "./rules/misleading-words.ts";
 import { mixedUnits } from "./rules/mixed-units.ts";
+import { namesItself } from "./rules/names-itself.ts";
 import { nearlyTheSame } from "./rules/nearly-the-same.ts";
 import { noCarToFit } from "./rules/no-car-to-fit.ts";
 import { noSuchCar } from "./rules/no-such-car.ts";
@@ -24,6 +25,7 @@ import { otherDirectionUnsaid } from "./rules/other-direction-unsaid.ts";
 import { ownNumberNotUsed } from "./rules/own-number-not-used.ts";
 import { partNowhere } from "./rules/part-nowhere.ts";
 import { permittedAndRefused } from "./rules/permitted-and-refused.ts";
+import { repairPartBuiltIn } from "./rules/repair-part-built-in.ts";
 import { restsOnWithdrawn } from "./rules/rests-on-withdrawn.ts";
 import { runningChangeGap } from "./rules/running-change-gap.ts";
 import { runningChangeWithoutPlant } from "./rules/running-change-without-plant.ts";
@@ -31,6 +33,7 @@ import { splitLeavesCarsOut } from "./rules/split-leaves-cars-out.ts";
 import { twoDeliveries } from "./rules/two-deliveries.ts";
 import { twoFiguresInForce } from "./rules/two-figures-in-force.ts";
 import { twoPartsInOnePlace } from "./rules/two-parts-in-one-place.ts";
+import { wrongHand } from "./rules/wrong-hand.ts";
 
 export const RULES: readonly Rule[] = [
   noSuchCar,
@@ -38,6 +41,9 @@ export const RULES: readonly Rule[] = [
   runningChangeWithoutPlant,
   runningChangeGap,
   ownNumberNotUsed,
+  repairPartBuiltIn,
+  wrongHand,
+  namesItself,
   permittedAndRefused,
   closedPermission,
   otherDirectionUnsaid,

@@ -31,3 +31,8 @@ export function textsOf({ facts }: ChangeRecord): PlacedText[] {
     ...one(["story"], facts.story),
   ];
 }
+
+/** Words with a digit: every id of a record that anybody would tell from a word has one. */
+export function idsIn(text: string): string[] {
+  return text.match(/[\p{L}\d](?:[\p{L}\d_.-]*[\p{L}\d_])?/gu)?.filter((word) => /\d/.test(word)) ?? [];
+}

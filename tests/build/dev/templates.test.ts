@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
-import { Templates } from "../../../src/build/dev/templates.ts";
+import { type Template, Templates } from "../../../src/build/dev/templates.ts";
 import { Site } from "../../../src/site/site.ts";
 import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
+
+type Given = { readonly record?: { readonly id: string } };
 
 test("one of many pages is made alone, and found again by its address", () => {
   const site = new Site(tinyKnowledge());
@@ -9,14 +11,19 @@ test("one of many pages is made alone, and found again by its address", () => {
   const template = {
     data: {
       pagination: { data: "site.records", size: 1, alias: "record" } as const,
-      permalink: ({ record }: { record?: { id: string } }) => `/records/${record?.id}/index.html`,
+      permalink: ({ record }: Given) => `/records/${record?.id}/index.html`,
     },
-    render: ({ record }: { record?: { id: string } }) => {
+    render: ({ record }: Given) => {
       made.push(record?.id);
       return `<p>${record?.id}`;
     },
   };
-  const templates = new Templates([{ data: { permalink: "/index.html" }, render: () => "home" }, template]);
+  const templates = new Templates(
+    new Map<string, Template>([
+      ["home", { data: { permalink: "/index.html" }, render: () => "home" }],
+      ["record", template],
+    ]),
+  );
   expect(templates.render(site, "/records/FR58-01/index.html")).toBe("<p>FR58-01");
   expect(templates.render(site, "/index.html")).toBe("home");
   expect(templates.has(site, "/records/HY59-01/index.html")).toBe(true);
@@ -26,9 +33,10 @@ test("one of many pages is made alone, and found again by its address", () => {
 
 test("a list that is not there is no empty list", () => {
   const site = new Site(tinyKnowledge());
-  const templates = new Templates([
-    { data: { pagination: { data: "site.plates", size: 1, alias: "plate" }, permalink: "/a.html" }, render: () => "" },
-  ]);
+  const pagination = { data: "site.plates", size: 1, alias: "plate" } as const;
+  const templates = new Templates(
+    new Map([["plate", { data: { pagination, permalink: "/a.html" }, render: () => "" }]]),
+  );
   expect(() => templates.render(site, "/a.html")).toThrow("a template pages through site.plates, which is no list");
 });
 

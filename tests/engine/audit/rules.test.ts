@@ -1,11 +1,12 @@
 /** Every rule is shown at work: it finds its own fault in the one example and is silent on the mended twin. */
 import { describe, expect, test } from "vitest";
 import { audit } from "../../../src/engine/audit/audit.ts";
-import type { ExampleFiles, Rule } from "../../../src/engine/audit/rule.ts";
+import type { Rule } from "../../../src/engine/audit/rule.ts";
 import { RULES } from "../../../src/engine/audit/rules.ts";
-import { inShort, readTexts, spoiled } from "../../helpers/tiny-folder.ts";
+import { inShort, readTexts, type Spoil, spoiled } from "../../helpers/tiny-folder.ts";
+import { CASES } from "./rules.cases.ts";
 
-function foundBy(rule: Rule, files: ExampleFiles) {
+function foundBy(rule: Rule, files: Spoil) {
   const { catalog, checks, complaints } = readTexts(spoiled(files));
   if (!catalog) throw new Error(complaints.map(inShort).join("\n"));
   return audit(catalog, checks, [rule]);
@@ -25,6 +26,15 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => 
 
   test("is silent on the mended twin", () => {
     expect(foundBy(rule, rule.example.right).map(inShort)).toEqual([]);
+  });
+});
+
+describe("where a rule begins and ends", () => {
+  test.each(CASES)("%s: %s", (id, _, files, said) => {
+    const rule = RULES.find((it) => it.id === id);
+    if (!rule) throw new Error(`no rule is called ${id}`);
+    const found = foundBy(rule, files).map(({ message }) => message);
+    expect(found).toEqual(said.map((begins, i) => (found[i]?.startsWith(begins) ? found[i] : begins)));
   });
 });
 

@@ -1,7 +1,7 @@
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** What is cancelled was issued before, still counts, and is about cars that the cancellation is about. */
+/** What is cancelled was issued before, counts, does not cancel back, and is about cars that the cancellation is about. */
 export const cancelsNothing: Rule = {
   id: "cancels-nothing",
   gravity: "warning",
@@ -26,9 +26,11 @@ export const cancelsNothing: Rule = {
               ? "it is withdrawn already"
               : target.facts.issued > record.facts.issued
                 ? `it was issued later, on ${target.facts.issued}`
-                : it.scope && !space.sets.meet(cars, it.scope.cars)
-                  ? "no car is in both scopes"
-                  : undefined;
+                : target.facts.cancels.some((one) => one.record === record.id)
+                  ? "it cancels this record in turn"
+                  : it.scope && !space.sets.meet(cars, it.scope.cars)
+                    ? "no car is in both scopes"
+                    : undefined;
         if (why === undefined) continue;
         yield {
           at: placeOf(catalog, it),

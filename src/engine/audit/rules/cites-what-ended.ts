@@ -1,7 +1,12 @@
+import { type PartIndex, whereHolds } from "../../interchange/part-index.ts";
 import { groupBy } from "../../records/group-by.ts";
+import type { Supersedes } from "../../records/statement.ts";
 import type { Rule } from "../rule.ts";
 
-/** A bulletin that cites a withdrawn or cancelled record, or a part for which another is always delivered, also cites what came after. */
+/**
+ * A bulletin that cites a withdrawn or cancelled record also cites what came after; and one that cites a part for which another is
+ * always delivered, whatever the car, also cites one that is delivered for it, or a record that says so.
+ */
 export const citesWhatEnded: Rule = {
   id: "cites-what-ended",
   gravity: "warning",
@@ -23,8 +28,9 @@ export const citesWhatEnded: Rule = {
         if (told.has(id)) continue;
         const record = catalog.records.get(id);
         const by = record ? (cancelling.get(id) ?? []).map((it) => it.id) : [];
-        const orders = (index.ordersOf.get(id) ?? []).filter((it) => it.scope === undefined);
+        const orders = record ? [] : deliveries(index, id);
         const after = record ? [...by, ...record.facts.instead] : orders.map((it) => it.new);
+        const today = record ? after : after.filter((one) => !isAlwaysDelivered(index, one));
         const isTold = after.some((one) => cited.has(one)) || orders.some((it) => cited.has(it.record));
         const isEnded = record?.facts.withdrawn !== undefined || after.length > 0;
         if (!isEnded || isTold) continue;
@@ -34,12 +40,12 @@ export const citesWhatEnded: Rule = {
             ? "is withdrawn"
             : record
               ? `is cancelled by ${by.join(", ")}`
-              : `is delivered as ${after.join(" or ")}`;
+              : `is delivered as ${today.join(" or ")}`;
         yield {
           at: { file: bulletin.file, path: ["text"], within: [from, to] },
           message: `${id} ${what}`,
           hint:
-            after.length > 0 ? `cite ${after.map((one) => `[[${one}]]`).join(", ")} too` : "cite what holds instead",
+            today.length > 0 ? `cite ${today.map((one) => `[[${one}]]`).join(", ")} too` : "cite what holds instead",
           records: record ? [id, ...by] : orders.map((it) => it.record),
           names: [bulletin.id, id],
         };
@@ -47,3 +53,21 @@ export const citesWhatEnded: Rule = {
     }
   },
 };
+
+/** The delivery rules that every order of a number comes to, down to what is delivered today; none where some car still gets it. */
+function deliveries(index: PartIndex, part: string): Supersedes[] {
+  const numbers = [part];
+  const rules: Supersedes[] = [];
+  for (const number of numbers)
+    for (const rule of isAlwaysDelivered(index, number) ? (index.ordersOf.get(number) ?? []) : []) {
+      rules.push(rule);
+      if (!numbers.includes(rule.new)) numbers.push(rule.new);
+    }
+  return rules;
+}
+
+/** Whether whoever orders this number gets another one, on every car. */
+function isAlwaysDelivered(index: PartIndex, part: string): boolean {
+  const { buildable } = index.catalog;
+  return index.space.any((index.ordersOf.get(part) ?? []).map((it) => whereHolds(index, it, buildable))) === buildable;
+}

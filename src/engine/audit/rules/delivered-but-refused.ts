@@ -1,9 +1,13 @@
-import { isPermission, whereHolds } from "../../interchange/part-index.ts";
-import { NONE } from "../../scope/diagram.ts";
+import { isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
+import type { Supersedes } from "../../records/statement.ts";
+import { type CarSet, NONE } from "../../scope/diagram.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** On no built car with the old number does a record refuse the new one in its place that a delivery rule sends for it. */
+/**
+ * On no built car with the old number does a record refuse in its place what delivery rules send for it, at once or rule by rule. A
+ * number that no plant fitted may be on any car.
+ */
 export const deliveredButRefused: Rule = {
   id: "delivered-but-refused",
   gravity: "error",
@@ -25,16 +29,11 @@ export const deliveredButRefused: Rule = {
     },
   },
   *find({ catalog, index }) {
-    const { sets } = catalog.space;
-    for (const [old, rules] of index.ordersOf) {
-      const built = sets.and(
-        catalog.buildable,
-        index.space.any((index.builtWith.get(old) ?? []).map((it) => it.scope.cars)),
-      );
-      for (const rule of rules)
+    for (const old of index.ordersOf.keys())
+      for (const { rule, cars } of sentFor(index, old))
         for (const refusal of index.standInsOf.get(rule.new) ?? []) {
           if (refusal.for !== old || isPermission(refusal)) continue;
-          const both = sets.and(whereHolds(index, rule, built), whereHolds(index, refusal, built, refusal.place));
+          const both = whereHolds(index, refusal, cars, refusal.place);
           if (both === NONE) continue;
           yield {
             at: placeOf(catalog, rule),
@@ -46,6 +45,27 @@ export const deliveredButRefused: Rule = {
             cars: both,
           };
         }
-    }
   },
 };
+
+/** Every rule that an order of a number comes by, with the cars for which it does. Each rule once; a circle comes to an end. */
+function sentFor(index: PartIndex, old: string): { rule: Supersedes; cars: CarSet }[] {
+  const { sets } = index.space;
+  const { buildable } = index.catalog;
+  const fitted = index.space.any((index.builtWith.get(old) ?? []).map((it) => it.scope.cars));
+  const built = sets.and(buildable, fitted);
+  const reached = new Map<string, CarSet>([[old, built === NONE ? buildable : built]]);
+  const sent = new Map<Supersedes, CarSet>();
+  const todo = [old];
+  for (const at of todo)
+    for (const rule of index.ordersOf.get(at) ?? []) {
+      const cars = whereHolds(index, rule, reached.get(at) ?? NONE);
+      sent.set(rule, cars);
+      const before = reached.get(rule.new) ?? NONE;
+      const now = sets.or(before, cars);
+      if (now === before) continue;
+      reached.set(rule.new, now);
+      todo.push(rule.new);
+    }
+  return [...sent].map(([rule, cars]) => ({ rule, cars }));
+}

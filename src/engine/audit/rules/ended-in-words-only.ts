@@ -1,14 +1,26 @@
 import type { ChangeRecord } from "../../records/catalog.ts";
 import { inRecord } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
-import { textsOf } from "../texts-of.ts";
+import { idsIn, textsOf } from "../texts-of.ts";
 
-const ENDS =
-  /\b(?:end(?:s|ed)|cancel(?:s|led|ed)?|withdr(?:aws?|awn|ew)|revok(?:es?|ed)|stopped|no longer (?:holds?|appl(?:y|ies)|counts?))\b/i;
+const ENDS = new RegExp(
+  [
+    // Not the two ends of a rod, nor where a thread ends.
+    String.raw`(?<!\b(?:an?|all|both|each|its|of|other|the|their|two) )\bends\b(?! (?:at|of|on|up|where)\b)`,
+    String.raw`\bended\b(?! up\b)`,
+    String.raw`\b(?:cancel(?:s|led|ed)?|withdr(?:aws?|awn|ew)|revok(?:es?|ed)|rescind(?:s|ed)?|repeal(?:s|ed)?|lapse[sd]|expire[sd]|void)\b`,
+    // An engine is stopped too.
+    String.raw`\bstopped (?:it|that|the|this)\b`,
+    String.raw`\bno longer (?:holds?|appl(?:y|ies)|counts?|valid|(?:is |are )?in force)\b`,
+    String.raw`\bdo(?:es)? not (?:hold|apply|count) any ?(?:longer|more)\b`,
+  ].join("|"),
+  "i",
+);
 
 /**
- * A record of the kind 'cancellation' cancels one; and where a sentence names another record and says that something ended, one of the
- * two cancels the other, or is withdrawn. The words are English, so other languages are left alone.
+ * A record of the kind 'cancellation' cancels one; and where a sentence names other records and says that something ended, one of
+ * these and its own record cancel the one the other, or one is withdrawn. The words are English: sentences of other languages are
+ * left alone.
  */
 export const endedInWordsOnly: Rule = {
   id: "ended-in-words-only",
@@ -26,7 +38,7 @@ export const endedInWordsOnly: Rule = {
     },
   },
   *find({ catalog }) {
-    if (!/^en\b/.test(catalog.maker.language)) return;
+    const isEnglish = /^en\b/.test(catalog.maker.language);
     for (const record of catalog.records.values()) {
       if (record.facts.withdrawn !== undefined) continue;
       if (record.facts.kinds.includes("cancellation") && record.facts.cancels.length === 0)
@@ -37,12 +49,12 @@ export const endedInWordsOnly: Rule = {
           records: [record.id],
           names: [],
         };
-      for (const { path, text } of textsOf(record))
+      for (const { path, text } of isEnglish ? textsOf(record) : [])
         for (const { from, sentence } of sentencesOf(text)) {
           if (!ENDS.test(sentence)) continue;
-          const named = idsIn(sentence).find((id) => id !== record.id && catalog.records.has(id));
-          const other = named === undefined ? undefined : catalog.records.get(named);
-          if (!other || isEnded(record, other) || isEnded(other, record)) continue;
+          const named = idsIn(sentence).flatMap((id) => (id === record.id ? [] : (catalog.records.get(id) ?? [])));
+          const [other] = named;
+          if (!other || named.some((one) => isEnded(record, one) || isEnded(one, record))) continue;
           yield {
             at: { ...inRecord(record, ...path), within: [from, from + sentence.length] },
             message: `it says that something ended and names ${other.id}, and neither of the two records cancels the other`,
@@ -64,9 +76,4 @@ function* sentencesOf(text: string): Generator<{ from: number; sentence: string 
     const lead = match[0].search(/\S/);
     if (lead >= 0) yield { from: match.index + lead, sentence: match[0].slice(lead).trimEnd() };
   }
-}
-
-/** Words with a digit: every id of a record that anybody would tell from a word has one. */
-function idsIn(sentence: string): string[] {
-  return sentence.match(/[A-Za-z0-9](?:[\w.-]*\w)?/g)?.filter((word) => /\d/.test(word)) ?? [];
 }

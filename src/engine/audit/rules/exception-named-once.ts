@@ -4,7 +4,7 @@ import { NONE } from "../../scope/diagram.ts";
 import { inForce } from "../in-force.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
-import { textsOf } from "../texts-of.ts";
+import { idsIn, textsOf } from "../texts-of.ts";
 
 /**
  * A general figure ("belt tension, new belt") and a special one of another component ("winch belt tension") meet on the same cars and say
@@ -79,5 +79,5 @@ function* generalAndSpecial(settings: readonly Setting[]): Generator<readonly [S
 
 function names(catalog: Catalog, record: string, other: string): boolean {
   const found = catalog.records.get(record);
-  return found !== undefined && textsOf(found).some(({ text }) => text.includes(other));
+  return found !== undefined && textsOf(found).some(({ text }) => idsIn(text).includes(other));
 }

@@ -75,7 +75,9 @@ interface Promise {
 /** A number before the unit of a setting whose name shares two words with the sentence. */
 function* promisesIn(text: string, settings: readonly Setting[]): Generator<Promise> {
   for (const sentence of text.split(/[;]|\.(?=\s|$)/)) {
-    for (const [, number, unit] of sentence.matchAll(/(?<![\d.])(\d+(?:\.\d+)?)\s+(\p{L}[\p{L}·/-]*(?:\s\p{L}+)?)/gu)) {
+    for (const [, number, unit] of sentence.matchAll(
+      /(?<![\d.-])(\d+(?:\.\d+)?)\s*(\p{L}[\p{L}·/-]*(?:\s\p{L}+)?)/gu,
+    )) {
       const words = new Set(wordsOf(sentence));
       const meant = settings.filter(
         (it) =>

@@ -1,8 +1,11 @@
-import { whereHolds } from "../../interchange/part-index.ts";
+import { type PartIndex, whereHolds } from "../../interchange/part-index.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** No kit holds a part for which every order gets another number. */
+/**
+ * No kit that is still delivered holds a part for which every order gets another number. A part that only comes in a kit any more, for
+ * which the kit itself is delivered, is in that kit for all that.
+ */
 export const kitContentNotCurrent: Rule = {
   id: "kit-content-not-current",
   gravity: "warning",
@@ -26,11 +29,11 @@ export const kitContentNotCurrent: Rule = {
   *find({ catalog, index }) {
     for (const record of catalog.records.values())
       for (const kit of record.statements) {
-        if (kit.type !== "kit") continue;
+        if (kit.type !== "kit" || !isCurrent(index, kit.kit)) continue;
         for (const [i, { part }] of kit.contents.entries()) {
-          const rules = part === undefined ? [] : (index.ordersOf.get(part) ?? []);
-          const served = index.space.any(rules.map((rule) => whereHolds(index, rule, catalog.buildable)));
-          if (part === undefined || rules.length === 0 || served !== catalog.buildable) continue;
+          if (part === undefined || isCurrent(index, part)) continue;
+          const rules = index.ordersOf.get(part) ?? [];
+          if (rules.some((rule) => rule.new === kit.kit)) continue;
           yield {
             at: placeOf(catalog, kit, "contents", i, "part"),
             message: `kit ${kit.kit} holds ${part}, for which ${[...new Set(rules.map((rule) => rule.new))].join(" or ")} is delivered`,
@@ -43,3 +46,10 @@ export const kitContentNotCurrent: Rule = {
       }
   },
 };
+
+/** Whether some order still gets this number. */
+function isCurrent(index: PartIndex, part: string): boolean {
+  const { buildable } = index.catalog;
+  const sent = (index.ordersOf.get(part) ?? []).map((rule) => whereHolds(index, rule, buildable));
+  return index.space.any(sent) !== buildable;
+}

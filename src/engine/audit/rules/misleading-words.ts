@@ -1,16 +1,18 @@
-import type { Place } from "../../records/complaint.ts";
+import type { Path, Place } from "../../records/complaint.ts";
 import { inPart, inRecord } from "../place-of.ts";
 import type { Rule, World } from "../rule.ts";
+import { textsOf } from "../texts-of.ts";
 
 /** Which side that is depends on where the wheel stands. */
 const BY_SEAT = {
-  say: /\b(?:driver|passenger)(?:['’]?s|s['’])?[ -]side\b/gi,
+  say: /\b(?:driver|passenger)(?:['’]?s|s['’])?(?:[ -]hand)?[ -]side\b|\bside of the (?:driver|passenger)\b/gi,
   because: "it is the other side where the wheel stands on the right: say left or right, seen facing forward",
 };
 
 /**
- * In names, places, marks, titles and instructions nobody says the driver's or the passenger's side, nor what checks.yaml lists
- * under 'never-say'. Explanations may: that such words mislead has to be written somewhere.
+ * In names, places, marks, titles, conditions and instructions, and in what says where to look, nobody says the driver's or the
+ * passenger's side, nor what checks.yaml lists under 'never-say'. Explanations (story, why, otherwise, and what is said to the customer) may:
+ * that such words mislead has to be written somewhere.
  */
 export const misleadingWords: Rule = {
   id: "misleading-words",
@@ -58,6 +60,11 @@ function* namesAndInstructions({ catalog }: World): Generator<Said> {
           text,
           record: undefined,
         };
+  for (const [i, { label, find }] of [...catalog.space.declared.values()].entries())
+    for (const [field, text] of Object.entries({ label, find }))
+      yield { at: { file: "vehicles/traits.yaml", path: ["traits", i, field] }, text, record: undefined };
+  for (const [i, { where }] of catalog.plates.entries())
+    yield { at: { file: "vehicles/plates.yaml", path: ["plates", i, "where"] }, text: where, record: undefined };
   const features = new Set<object>();
   for (const part of catalog.parts.values()) {
     yield { at: inPart(catalog, part, "name"), text: part.name, record: undefined };
@@ -65,25 +72,24 @@ function* namesAndInstructions({ catalog }: World): Generator<Said> {
       if (typeof mark === "string") yield { at: inPart(catalog, part, "marks", id), text: mark, record: undefined };
     if (features.has(part.features)) continue;
     features.add(part.features);
-    for (const [i, { name }] of part.features.entries())
-      yield {
-        at: { file: `parts/${part.component}.yaml`, path: ["features", i, "name"] },
-        text: name,
-        record: undefined,
-      };
+    for (const [i, { name, note }] of part.features.entries())
+      for (const [field, text] of Object.entries({ name, note }))
+        if (text !== undefined)
+          yield {
+            at: { file: `parts/${part.component}.yaml`, path: ["features", i, field] },
+            text,
+            record: undefined,
+          };
   }
   for (const record of catalog.records.values()) {
     const { facts, id } = record;
-    const texts: [(string | number)[], string | undefined][] = [
-      [["title"], facts.title],
-      [["starts"], facts.starts],
-      ...facts["stands-in"].map((it, i): [(string | number)[], string | undefined] => [["stands-in", i, "do"], it.do]),
-      ...facts.settings.map((it, i): [(string | number)[], string] => [["settings", i, "name"], it.name]),
-      ...facts.procedures.flatMap((it, i): [(string | number)[], string | undefined][] => [
-        [["procedures", i, "when"], it.when],
-        [["procedures", i, "steps"], it.steps],
-      ]),
-    ];
-    for (const [path, text] of texts) if (text !== undefined) yield { at: inRecord(record, ...path), text, record: id };
+    const names = facts.settings.map((it, i) => ({ path: ["settings", i, "name"], text: it.name }));
+    const done = facts.intervals.map((it, i) => ({ path: ["intervals", i, "name"], text: it.name }));
+    for (const { path, text } of [...textsOf(record), ...names, ...done])
+      if (!isExplanation(path)) yield { at: inRecord(record, ...path), text, record: id };
   }
+}
+
+function isExplanation(path: Path): boolean {
+  return ["story", "why", "otherwise", "customer", "left-alone"].some((field) => path.includes(field));
 }

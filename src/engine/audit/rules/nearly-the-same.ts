@@ -1,13 +1,15 @@
 import { distance } from "fastest-levenshtein";
+import type { ChangeRecord } from "../../records/catalog.ts";
 import type { Place } from "../../records/complaint.ts";
 import { groupBy } from "../../records/group-by.ts";
+import { statementsOf } from "../../records/statement.ts";
 import { pairs } from "../pairs.ts";
 import { inRecord, placeOf } from "../place-of.ts";
-import type { Rule, World } from "../rule.ts";
+import type { Fault, Rule, World } from "../rule.ts";
 
 /**
- * Of one component no two settings have names, or conditions, that differ by a slip only; and no two records of the same components have
- * such titles and the same scope. A slip: one word differs, by one letter or, in a long word, two; or only spaces, hyphens, case or a
+ * Of one component no two settings have names, or conditions, that differ by a slip only, nor have any two intervals such names; and no two
+ * records of the same components and scope have such titles, or the very same one. A slip: one word differs, by one letter or, in a long word, two; or only spaces, hyphens, case or a
  * plural do. Numbers differ on purpose.
  */
 export const nearlyTheSame: Rule = {
@@ -35,6 +37,7 @@ export const nearlyTheSame: Rule = {
       for (const [, group] of groupBy(named, (it) => [it.among])) {
         // Of each spelling the first place, and the one written less often is taken for the slip.
         const spellings = [...groupBy(group, (it) => [it.text])].map(([text, all]) => ({ text, all }));
+        if (what === "record") yield* twice(spellings);
         for (const [one, other] of pairs(spellings)) {
           if (!isSlip(one.text, other.text)) continue;
           const [rare, usual] = other.all.length <= one.all.length ? [other, one] : [one, other];
@@ -52,6 +55,22 @@ export const nearlyTheSame: Rule = {
       }
   },
 };
+
+/** A record that was copied, and never made another one. */
+function* twice(titles: readonly { text: string; all: readonly Named[] }[]): Generator<Fault> {
+  for (const { text, all } of titles) {
+    const [first, ...more] = all;
+    for (const { at, record } of first ? more : [])
+      yield {
+        at,
+        message: `'${text}' has the components and the scope of ${first?.record}, and is called the same`,
+        hint: "if it is the same change, take one of the two out; if not, call it something else",
+        records: [record, ...(first ? [first.record] : [])],
+        names: [text],
+        also: first ? [{ ...first.at, message: "the same title" }] : [],
+      };
+  }
+}
 
 interface Named {
   /** Only what is called so among the same is compared. */
@@ -88,8 +107,19 @@ function kinds({ catalog, index }: World): { what: string; named: Named[] }[] {
       ),
     },
     {
+      what: "interval",
+      named: [...catalog.records.values()].flatMap((record) =>
+        statementsOf(record.statements, "interval").map((it) => ({
+          among: "",
+          text: it.name,
+          at: placeOf(catalog, it, "name"),
+          record: it.record,
+        })),
+      ),
+    },
+    {
       what: "record",
-      named: [...catalog.records.values()].map((it) => ({
+      named: [...catalog.records.values()].filter(isCounted).map((it) => ({
         among: `${it.facts.components.join()} ${it.facts.scope}`,
         text: it.facts.title,
         at: inRecord(it, "title"),
@@ -114,4 +144,8 @@ function bare(text: string): string {
     .toLowerCase()
     .replace(/[\s-]+/g, "")
     .replace(/s(?=,|$)/g, "");
+}
+
+function isCounted({ facts }: ChangeRecord): boolean {
+  return facts.withdrawn === undefined;
 }

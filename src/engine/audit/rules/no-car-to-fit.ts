@@ -4,14 +4,15 @@ import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
 /**
- * Within the scope of a permission there is a built car with the part that it speaks of. Where that part may have come to a car in
+ * Within the scope of a permission there is a built car with the part that it speaks of, and within that of a delivery rule one with
+ * the number that is ordered, if any car was built with it. Where that part may have come to a car in
  * another way (delivered, in a kit, for repair, in place of yet another one), nothing is said.
  */
 export const noCarToFit: Rule = {
   id: "no-car-to-fit",
   gravity: "warning",
-  about: "A permission speaks of a part that some car in its scope has.",
-  why: "The permission reaches no car; the one that it was meant for is told 'not on record'.",
+  about: "A permission, or a delivery rule, speaks of a part that some car in its scope has.",
+  why: "The statement reaches no car; the one that it was meant for is told 'not on record', or gets the old number.",
   mend: "Mend the number or the scope, or say with 'built' which cars had the part.",
   example: {
     wrong: {
@@ -49,6 +50,21 @@ export const noCarToFit: Rule = {
           names: [part, it.for],
         };
       }
+    for (const [old, rules] of index.ordersOf) {
+      const built = index.space.any((index.builtWith.get(old) ?? []).map((statement) => statement.scope.cars));
+      if (built === NONE || otherwise.has(old)) continue;
+      for (const rule of rules) {
+        const cars = whereHolds(index, rule, catalog.buildable);
+        if (cars === NONE || catalog.space.sets.meet(cars, built)) continue;
+        yield {
+          at: placeOf(catalog, rule, "old"),
+          message: `${rule.new} is delivered for ${old}, and no car in the scope has ${old}`,
+          hint: "mend the number or the scope",
+          records: [rule.record],
+          names: [rule.new, old],
+        };
+      }
+    }
   },
 };
 

@@ -1,12 +1,16 @@
+import type { Catalog } from "../../records/catalog.ts";
+import type { Place } from "../../records/complaint.ts";
+import type { CarSet } from "../../scope/diagram.ts";
 import type { Scope } from "../../scope/scope.ts";
+import { alternativesOf } from "../alternatives-of.ts";
 import { inRecord, placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** Some built car is in the scope of every record, and in that of every statement. */
+/** Some built car is in the scope of every record, and in that of every statement; and in each of the alternatives of a scope. */
 export const noSuchCar: Rule = {
   id: "no-such-car",
   gravity: "error",
-  about: "Every scope has at least one car that was really built.",
+  about: "Every scope, and each of its alternatives, has at least one car that was really built.",
   why: "The statement speaks to nobody: it was meant for other cars, and these are told nothing.",
   mend: "Compare the scope with vehicles/: most often a year, an engine or a plant is a slip.",
   example: {
@@ -16,19 +20,30 @@ export const noSuchCar: Rule = {
     right: {},
   },
   *find({ catalog }) {
-    const { space, buildable } = catalog;
-    const isEmpty = (scope: Scope | undefined): boolean =>
-      scope !== undefined && !space.sets.meet(buildable, scope.cars);
-    const said = {
-      message: "no car that was built is in this scope",
-      hint: "compare it with the combinations in vehicles/",
-    };
     for (const record of catalog.records.values()) {
-      const records = [record.id];
-      if (isEmpty(record.scope)) yield { ...said, at: inRecord(record, "scope"), records, names: [] };
-      for (const statement of record.statements)
-        if ("scope" in statement && isEmpty(statement.scope))
-          yield { ...said, at: placeOf(catalog, statement, "scope"), records, names: [] };
+      const scoped = [{ scope: record.scope as Scope | undefined, at: inRecord(record, "scope") }].concat(
+        record.statements.flatMap((it) =>
+          "scope" in it && it.scope ? [{ scope: it.scope, at: placeOf(catalog, it, "scope") }] : [],
+        ),
+      );
+      for (const { scope, at } of scoped)
+        for (const place of scope ? emptyIn(catalog, scope) : [])
+          yield {
+            at: { ...at, ...place.at },
+            message: `no car that was built is in this ${place.what}`,
+            hint: "compare it with the combinations in vehicles/",
+            records: [record.id],
+            names: [],
+          };
     }
   },
 };
+
+/** The whole, or those of its alternatives that no car meets. */
+function emptyIn({ space, buildable }: Catalog, scope: Scope): { what: string; at: Pick<Place, "within"> }[] {
+  const isEmpty = (cars: CarSet): boolean => !space.sets.meet(buildable, cars);
+  if (isEmpty(scope.cars)) return [{ what: "scope", at: {} }];
+  return alternativesOf(space, scope).flatMap(({ cars, within }) =>
+    isEmpty(cars) ? [{ what: "alternative of the scope", at: { within } }] : [],
+  );
+}

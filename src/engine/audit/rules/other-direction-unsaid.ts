@@ -1,7 +1,13 @@
+import { whereHolds } from "../../interchange/part-index.ts";
+import type { StandsIn } from "../../records/statement.ts";
+import { NONE } from "../../scope/diagram.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** Of every two parts of which one direction is stated, the other one is too. A kit is never what belongs on a car. */
+/**
+ * Of every two parts of which one direction is stated, the other one is too; what another record has ended for all cars states
+ * nothing. A kit is never what belongs on a car.
+ */
 export const otherDirectionUnsaid: Rule = {
   id: "other-direction-unsaid",
   gravity: "warning",
@@ -19,14 +25,15 @@ export const otherDirectionUnsaid: Rule = {
   },
   *find({ catalog, index }) {
     const stated = new Set<string>();
+    const states = (it: StandsIn): boolean => whereHolds(index, it, catalog.buildable, it.place) !== NONE;
     for (const [part, statements] of index.standInsOf)
-      for (const it of statements) if (it.for !== undefined) stated.add(`${part} ${it.for}`);
+      for (const it of statements) if (it.for !== undefined && states(it)) stated.add(`${part} ${it.for}`);
     const told = new Set<string>();
     for (const [part, statements] of index.standInsOf)
       for (const it of statements) {
         if (it.for === undefined || index.contentsOf.has(part) || index.contentsOf.has(it.for)) continue;
         const turned = `${it.for} ${part}`;
-        if (stated.has(turned) || told.has(turned)) continue;
+        if (stated.has(turned) || told.has(turned) || !states(it)) continue;
         told.add(turned);
         yield {
           at: placeOf(catalog, it),

@@ -1,11 +1,15 @@
 import { isPermission, whereHolds } from "../../interchange/part-index.ts";
 import { groupBy } from "../../records/group-by.ts";
 import { NONE } from "../../scope/diagram.ts";
+import { bothFitted } from "../both-fitted.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** Of a permission and a refusal of the same part where the same other one belongs, no built car is in the scopes of both. */
+/**
+ * Of a permission and a refusal of the same part where the same other one belongs, no built car is in the scopes of both. No car
+ * has two parts in the one place of a component.
+ */
 export const permittedAndRefused: Rule = {
   id: "permitted-and-refused",
   gravity: "error",
@@ -34,9 +38,12 @@ export const permittedAndRefused: Rule = {
           if (isPermission(one) === isPermission(later)) continue;
           if (one.place !== undefined && later.place !== undefined && one.place !== later.place) continue;
           const place = one.place ?? later.place;
-          const both = sets.and(
-            whereHolds(index, one, catalog.buildable, place),
-            whereHolds(index, later, catalog.buildable, place),
+          const both = sets.minus(
+            sets.and(
+              whereHolds(index, one, catalog.buildable, place),
+              whereHolds(index, later, catalog.buildable, place),
+            ),
+            bothFitted(catalog, one.scope, later.scope, ({ places }) => places.length === 1),
           );
           if (both === NONE) continue;
           const [permission, refusal] = isPermission(one) ? [one, later] : [later, one];

@@ -1,12 +1,13 @@
-import type { Rule } from "../rule.ts";
+import type { Place } from "../../records/complaint.ts";
+import type { Fault, Rule } from "../rule.ts";
 
-/** No mark rests on a record that is withdrawn. */
+/** No mark and no shop sum rests on a record that is withdrawn. */
 export const restsOnWithdrawn: Rule = {
   id: "rests-on-withdrawn",
   gravity: "error",
-  about: "A mark rests on a record that counts.",
+  about: "A mark, or a shop sum, rests on a record that counts.",
   why: "The answer shows a record that says itself that it does not count.",
-  mend: "Name the record that says so now, or take the mark out.",
+  mend: "Name the record that says so now, or take the mark or the sum out.",
   example: {
     wrong: {
       "parts/pump.yaml": [
@@ -22,18 +23,26 @@ export const restsOnWithdrawn: Rule = {
     },
   },
   *find({ catalog }) {
+    const fault = (what: string, id: string, name: string, at: Place): Fault[] =>
+      catalog.records.get(id)?.facts.withdrawn === undefined
+        ? []
+        : [
+            {
+              at,
+              message: `this ${what} rests on ${id}, which is withdrawn`,
+              hint: `name the record that says so now, or take the ${what} out`,
+              records: [id],
+              names: [name],
+            },
+          ];
     const files = new Map([...catalog.parts.values()].map((part) => [part.component, part.features]));
     for (const [component, features] of files)
-      for (const [i, feature] of features.entries()) {
-        const record = catalog.records.get(feature.record);
-        if (record?.facts.withdrawn === undefined) continue;
-        yield {
-          at: { file: `parts/${component}.yaml`, path: ["features", i, "record"] },
-          message: `this mark rests on ${record.id}, which is withdrawn`,
-          hint: "name the record that says so now, or take the mark out",
-          records: [record.id],
-          names: [feature.id],
-        };
-      }
+      for (const [i, { id, record }] of features.entries())
+        yield* fault("mark", record, id, {
+          file: `parts/${component}.yaml`,
+          path: ["features", i, "record"],
+        });
+    for (const [i, { title, record }] of catalog.sums.entries())
+      yield* fault("sum", record, title, { file: "sums.yaml", path: ["sums", i, "record"] });
   },
 };

@@ -1,18 +1,18 @@
 import type { Catalog } from "../../records/catalog.ts";
 import type { Place } from "../../records/complaint.ts";
 import { groupBy } from "../../records/group-by.ts";
-import { ALL, type CarSet } from "../../scope/diagram.ts";
-import { carsOf } from "../../scope/read-scope.ts";
+import type { CarSet } from "../../scope/diagram.ts";
 import type { Alternative, Clause, Scope } from "../../scope/scope.ts";
 import type { Space } from "../../scope/space.ts";
 import type { Trait } from "../../scope/trait.ts";
+import { alternativesOf } from "../alternatives-of.ts";
 import { inRecord, placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
 /**
  * In a record of the kind 'running', each alternative of its scope, and of what the plant fitted in a place, names a plant, a point in
  * a plant's production, or a component's own number; but for alternatives about cars of a kind which no other one of that place
- * parts. Where its words say "whatever the plant", a date or a number of the car will do.
+ * parts. Where its words say "whatever the plant", a year, a date or a number of the car will do.
  */
 export const runningChangeWithoutPlant: Rule = {
   id: "running-change-without-plant",
@@ -41,9 +41,9 @@ export const runningChangeWithoutPlant: Rule = {
       const isFree = /\bwhatever the plant\b/i.test(record.facts.starts);
       const built = record.statements.filter((it) => it.type === "built" || it.type === "mixed");
       const byPlace = [...groupBy(built, (it) => [it.place]).values()].map((statements) =>
-        statements.flatMap((it) => alternativesOf(space, it.scope, placeOf(catalog, it, "scope"))),
+        statements.flatMap((it) => toldOf(space, it.scope, placeOf(catalog, it, "scope"))),
       );
-      const own = alternativesOf(space, record.scope, inRecord(record, "scope"));
+      const own = toldOf(space, record.scope, inRecord(record, "scope"));
       const seen = new Set<string>();
       for (const told of [own, ...byPlace])
         for (const { at, cars } of loose(catalog, told, told === own, isFree)) {
@@ -78,12 +78,8 @@ interface Told {
   readonly cars: CarSet;
 }
 
-function alternativesOf(space: Space, { alternatives }: Scope, at: Place): Told[] {
-  return alternatives.map((alternative) => ({
-    at,
-    alternative,
-    cars: alternative.reduce<CarSet>((set, clause) => space.sets.and(set, carsOf(space, clause)), ALL),
-  }));
+function toldOf(space: Space, scope: Scope, at: Place): Told[] {
+  return alternativesOf(space, scope).map(({ alternative, cars }) => ({ at, alternative, cars }));
 }
 
 /** What stretches of a running change are told apart by; it goes on into later years. */
@@ -108,7 +104,10 @@ function isPlaced(space: Space, alternative: Alternative, isFree: boolean): bool
     if (clause.type === "flags") return clause.traits.some((trait) => space.isFitted(trait));
     const trait = space.trait(clause.trait);
     // Numbers and dates of the car are each plant's own.
-    return isPoint(trait) && (isFree || (trait.role !== "sequence" && trait.role !== "date"));
+    return (
+      (isFree && trait.role === "year") ||
+      (isPoint(trait) && (isFree || (trait.role !== "sequence" && trait.role !== "date")))
+    );
   };
   return alternative.some(places);
 }

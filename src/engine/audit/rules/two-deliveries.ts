@@ -1,10 +1,14 @@
 import { whereHolds } from "../../interchange/part-index.ts";
 import { NONE } from "../../scope/diagram.ts";
+import { bothFitted } from "../both-fitted.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/** Of any two rules for one number that deliver other numbers, no built car is in the scopes of both. */
+/**
+ * Of any two rules for one number that deliver other numbers, no built car is in the scopes of both. Where each asks for a part of
+ * the same component on the car today, each speaks of its own part.
+ */
 export const twoDeliveries: Rule = {
   id: "two-deliveries",
   gravity: "error",
@@ -30,7 +34,10 @@ export const twoDeliveries: Rule = {
     for (const [old, rules] of index.ordersOf)
       for (const [one, other] of pairs(rules)) {
         if (one.new === other.new) continue;
-        const both = sets.and(whereHolds(index, one, catalog.buildable), whereHolds(index, other, catalog.buildable));
+        const both = sets.minus(
+          sets.and(whereHolds(index, one, catalog.buildable), whereHolds(index, other, catalog.buildable)),
+          bothFitted(catalog, one.scope, other.scope),
+        );
         if (both === NONE) continue;
         const by = one.record === other.record ? "another line of this record" : one.record;
         yield {

@@ -1,12 +1,11 @@
-import type { Part } from "../../records/catalog.ts";
 import { groupBy } from "../../records/group-by.ts";
 import type { Interval, Setting } from "../../records/statement.ts";
-import { type CarSet, NONE } from "../../scope/diagram.ts";
-import { FITTED } from "../../scope/space.ts";
+import { NONE } from "../../scope/diagram.ts";
+import { bothFitted } from "../both-fitted.ts";
 import { inForce } from "../in-force.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
-import type { Rule, World } from "../rule.ts";
+import type { Rule } from "../rule.ts";
 
 /**
  * Of any two figures of one component and name, or intervals of one name, that say otherwise, no built car is in the scopes of both
@@ -44,10 +43,15 @@ export const twoFiguresInForce: Rule = {
       ...groupBy(intervals, (it) => [it.name]).values(),
     ];
     for (const group of groups as Iterable<(Setting | Interval)[]>) {
-      const figures = group.map((it) => ({ it, said: say(it), cars: inForce(world, it, it.scope.cars) }));
+      const figures = group.map((it) => ({
+        it,
+        said: say(it),
+        figure: figureOf(it),
+        cars: inForce(world, it, it.scope.cars),
+      }));
       for (const [{ it: one, ...first }, { it: other, ...second }] of pairs(figures)) {
-        if (first.said === second.said || !sets.meet(first.cars, second.cars)) continue;
-        const both = sets.minus(sets.and(first.cars, second.cars), withBothParts(world, one, other));
+        if (first.figure === second.figure || !sets.meet(first.cars, second.cars)) continue;
+        const both = sets.minus(sets.and(first.cars, second.cars), bothFitted(catalog, one.scope, other.scope));
         if (both === NONE) continue;
         const by = one.record === other.record ? "by another line of this record" : `by ${one.record}`;
         yield {
@@ -64,22 +68,11 @@ export const twoFiguresInForce: Rule = {
   },
 };
 
-/** Cars that have on them a part that the one asks for, and another of its component that the other asks for. */
-function withBothParts({ catalog }: World, one: Setting | Interval, other: Setting | Interval): CarSet {
-  const { space, parts } = catalog;
-  const asked = (it: Setting | Interval): { trait: number; part: Part }[] =>
-    [...space.sets.traitsOf(it.scope.cars)].flatMap((trait) => {
-      const part = space.isFitted(trait) ? parts.get(space.trait(trait).id.slice(FITTED.length + 1)) : undefined;
-      return part ? [{ trait, part }] : [];
-    });
-  const others = asked(other);
-  return space.any(
-    asked(one).flatMap(({ trait, part }) =>
-      others
-        .filter((it) => it.part.component === part.component && it.trait !== trait)
-        .map((it) => space.sets.and(space.where(trait, [[1, 1]]), space.where(it.trait, [[1, 1]]))),
-    ),
-  );
+/** What is compared: 0.030 is the same limit as 0.03, whatever is shown. */
+function figureOf(it: Setting | Interval): string {
+  if (it.type === "interval") return say(it);
+  const limit = (digits: string | undefined): number | undefined => (digits === undefined ? undefined : Number(digits));
+  return [limit(it.low), limit(it.high), it.nominal, it.unit].join(" ");
 }
 
 function say(it: Setting | Interval): string {

@@ -42,7 +42,7 @@ function partsOf(it: Built | Mixed): string[] {
 }
 
 function sayParts(it: Built | Mixed): string {
-  return it.type === "mixed" ? `any of ${it.parts.join(", ")}` : (it.part ?? "nothing");
+  return it.type === "mixed" ? `any of ${[...it.parts].sort().join(", ")}` : (it.part ?? "nothing");
 }
 
 function whose(one: Built | Mixed, other: Built | Mixed): string {
