@@ -39,8 +39,10 @@ export function brokenLaws(finding: Finding, texts: Folder): string[] {
   const line = lineOf(hasNoLines ? "" : texts[file], position);
   const laws: [string, boolean][] = [
     ["rule exists", RULE_IDS.has(rule)],
-    ["says something", message.trim() !== "" && hint.trim() !== "" && !/undefined|\[object|NaN/.test(message + hint)],
-    ["line exists", line !== undefined && shown === line],
+    ["says something", message.trim() !== "" && hint.trim() !== ""],
+    // What is quoted was written by the editor.
+    ["says it in words", !/undefined|\[object|NaN/.test(`${message} ${hint}`.replaceAll(/'[^']*'/g, ""))],
+    ["line exists", line !== undefined && shown === line.replace(/\r$/, "")],
     ["mark is in the line", line !== undefined && isInLine(line, position)],
     ["what is shown is marked", isShown(finding)],
     [
@@ -54,12 +56,9 @@ export function brokenLaws(finding: Finding, texts: Folder): string[] {
   return laws.flatMap(([law, holds]) => (holds ? [] : [`${law}: ${JSON.stringify(finding)}`]));
 }
 
-/** As an editor counts lines: a byte order mark is no character of the first. */
+/** As an editor counts lines: a byte order mark is no character of the first. The first half of a Windows line end is one of its line. */
 function lineOf(text: string | undefined, { line }: Position): string | undefined {
-  return text
-    ?.replace(/^\uFEFF/, "")
-    .split("\n")
-    [line - 1]?.replace(/\r$/, "");
+  return text?.replace(/^\uFEFF/, "").split("\n")[line - 1];
 }
 
 /** A mark at the very end of a line stands behind its last character. */

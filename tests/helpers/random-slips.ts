@@ -32,10 +32,8 @@ export const VALUES: readonly string[] = [
 
 /** Tractors that a statement of the tiny folder may be about. */
 const SCOPES: readonly string[] = [
-  ..."all line=B line=H line!=B,H my>=1959 my<1959 my=1960-1961 plant=D eq=PT no=PT number=0412 fitted=HT-101".split(
-    " ",
-  ),
-  ..."at=K59#0412+ at=K59#0411- at=D60#0001+ fitted!=HT-201".split(" "),
+  ..."all line=B line=H line!=B,H my>=1959 my<1959 my=1960-1961 plant=D eq=PT no=PT number=0412".split(" "),
+  ..."at=K59#0412+ at=K59#0411- at=D60#0001+ fitted=HT-101 fitted!=HT-201".split(" "),
   ...["line=B; my=1958", "line=H; my=1957", "eq=WN; line=B", "line=B || line=H; my=1960", "line=B; at=K58#9999+"],
 ];
 

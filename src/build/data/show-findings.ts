@@ -15,7 +15,9 @@ export function showFinding(finding: Finding, folder: string): string {
     ...(car ? [harmless(`    for example: ${car.words}`)] : []),
     harmless(`    → ${hint}`),
     // What is found of the records as a whole can be weighed otherwise or accepted, by this name.
-    ...(finding.records || finding.names ? [`    check: ${rule}${finding.records?.length ? ` (${finding.records.join(", ")})` : ""}`] : []),
+    ...(finding.records || finding.names
+      ? [`    check: ${rule}${finding.records?.length ? ` (${finding.records.join(", ")})` : ""}`]
+      : []),
   ].join("\n");
 }
 

@@ -14,6 +14,7 @@ import {
 } from "yaml";
 import type { Complaint, Place } from "../../engine/records/complaint.ts";
 import { once } from "../../engine/records/once.ts";
+import { splitFacts } from "./split-facts.ts";
 
 export const MAX_BYTES = 1_000_000;
 
@@ -113,14 +114,6 @@ function firstAlias(doc: Document.Parsed): Node | undefined {
     },
   });
   return alias;
-}
-
-function splitFacts(text: string): { yaml: string; at: number; rest: string; restAt: number } | undefined {
-  const match = /^(---[ \t]*\r?\n)([\s\S]*?)(^---[ \t]*(?:\r?\n|$))/m.exec(text);
-  if (match?.index !== 0) return undefined;
-  const at = (match[1] as string).length;
-  const restAt = match[0].length;
-  return { yaml: match[2] as string, at, rest: text.slice(restAt), restAt };
 }
 
 function broken(path: string, text: string, from: number, length: number, message: string, hint: string): Source {

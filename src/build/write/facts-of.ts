@@ -1,5 +1,7 @@
 /** The two halves of a file's text: its facts in YAML, and the text below them in a Markdown file. */
+
 import { FILE_KINDS, type FileKind, type FileKindName } from "../../engine/records/file-kinds.ts";
+import { splitFacts } from "../data/split-facts.ts";
 
 export interface Halves {
   readonly yaml: string;
@@ -15,12 +17,6 @@ export function factsOf(kind: FileKindName, text: string): Halves | undefined {
   const { body }: FileKind = FILE_KINDS[kind];
   const mark = text.startsWith("\uFEFF") ? 1 : 0;
   if (body === undefined) return { yaml: text.slice(mark), at: mark, body, bodyAt: text.length };
-  const match = /^(---[ \t]*\r?\n)([\s\S]*?)(^---[ \t]*(?:\r?\n|$))/m.exec(text.slice(mark));
-  if (match?.index !== 0) return undefined;
-  return {
-    yaml: match[2] as string,
-    at: mark + (match[1] as string).length,
-    body,
-    bodyAt: mark + match[0].length,
-  };
+  const split = splitFacts(text.slice(mark));
+  return split && { yaml: split.yaml, at: mark + split.at, body, bodyAt: mark + split.restAt };
 }

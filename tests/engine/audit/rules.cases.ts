@@ -19,6 +19,10 @@ const put = (after: string, lines: readonly string[]): string[] => [after, `${af
 const listed = (lines: readonly string[]): string => lines.map((line) => `  - { ${line} }\n`).join("");
 /** Facts of the small record. */
 const frame = (...lines: string[]): string[] => ["scope: my>=1958\n", `scope: my>=1958\n${lines.join("\n")}\n`];
+const forNone = [
+  'part: HT-102, for: none, verdict: "yes", scope: line=H }',
+  'part: HT-102, for: none, verdict: "yes", with: [HT-201], scope: line=H }',
+];
 const isHistory: string[] = ["{ record: FR58-01, scope: line=B }", "{ record: FR58-01 }"];
 const cancelsNone: string[] = ["cancels:\n  - { record: FR58-01, scope: line=B }\n", ""];
 const says = (sentence: string): Spoil => ({ [FRAME]: ["Four holes.", sentence], [RECORD]: cancelsNone });
@@ -142,6 +146,23 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       ],
     },
     ["of 'pump' nothing is said"],
+  ],
+  [
+    "running-change-gap",
+    "a plant that the record is about, and no statement",
+    { [RECORD]: ["scope: line=B; at=K59#0412+\nbuilt", "scope: line=B; at=K59#0412+ || line=B; plant=D\nbuilt"] },
+    ["this running change is about cars of which nothing is said in 'pump', 'lift arms'"],
+  ],
+  [
+    "running-change-gap",
+    "what is no running change",
+    {
+      [RECORD]: [
+        ...["scope: line=B; at=K59#0412+\nbuilt", "scope: line=B; at=K59#0412+ || line=B; plant=D\nbuilt"],
+        ...["kinds: [part, running]", "kinds: [part]"],
+      ],
+    },
+    [],
   ],
   [
     "running-change-gap",
@@ -301,6 +322,128 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       ],
     },
     [],
+  ],
+  [
+    "closed-permission",
+    "where nothing belongs",
+    {
+      [RECORD]: [
+        ...forNone,
+        ...builtIn("place: pump, part: none, scope: line=H; my=1960"),
+        ...standsIn("part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: line=H; my=1960"),
+      ],
+    },
+    ["HT-102 may go on here, but not all that must go along with it: HY59-01 refuses HT-201 (It is square.)"],
+  ],
+  [
+    "closed-permission",
+    "where nothing belongs, on other cars than those that the companion is refused on",
+    {
+      [RECORD]: [
+        ...forNone,
+        ...builtIn("place: pump, part: none, scope: line=H; my=1961"),
+        ...standsIn("part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: line=H; my=1960"),
+      ],
+    },
+    [],
+  ],
+  [
+    "closed-permission",
+    "a mixed stretch",
+    {
+      [RECORD]: standsIn(
+        "part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: line=H; my=1959",
+      ),
+    },
+    ["HT-102 may go on here, but not all", "HT-201 is ordered along"],
+  ],
+  [
+    "closed-permission",
+    "what is also refused by name is told by another rule",
+    {
+      [RECORD]: standsIn(
+        "part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: line=B; my=1957",
+        "part: HT-102, for: HT-101, verdict: does-not-go-on, why: It is long., scope: line=B; my=1957",
+      ),
+    },
+    ["HT-201 is ordered along"],
+  ],
+  ...["for: HT-101, scope: line=H; my=1960", "for: HT-290, scope: line=B; my=1957"].map(
+    (about) =>
+      [
+        "closed-permission",
+        `refused by name elsewhere: ${about}`,
+        {
+          [RECORD]: standsIn(
+            "part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: line=B; my=1957",
+            `part: HT-102, verdict: does-not-go-on, why: It is long., ${about}`,
+          ),
+        },
+        ["HT-102 may go on here, but not all", "HT-201 is ordered along"],
+      ] as const,
+  ),
+  [
+    "closed-permission",
+    "another part belongs in the place of what goes along",
+    {
+      [RECORD]: builtIn(
+        "place: pump gasket, part: HT-201, scope: line=H",
+        "place: pump gasket, part: HT-290, scope: line=B",
+      ),
+    },
+    ["HT-201 is to go along, and no record says that it may take the place of HT-290 on these cars"],
+  ],
+  [
+    "closed-permission",
+    "another part belongs there, and a record speaks of the two",
+    {
+      [RECORD]: [
+        ...builtIn(
+          "place: pump gasket, part: HT-201, scope: line=H",
+          "place: pump gasket, part: HT-290, scope: line=B",
+        ),
+        ...standsIn("part: HT-201, for: HT-290, verdict: yes"),
+      ],
+    },
+    [],
+  ],
+  [
+    "closed-permission",
+    "another part belongs there on other cars",
+    {
+      [RECORD]: builtIn(
+        "place: pump gasket, part: HT-201, scope: line=B",
+        "place: pump gasket, part: HT-290, scope: line=H; my=1960",
+      ),
+    },
+    [],
+  ],
+  [
+    "closed-permission",
+    "another part belongs there, where nothing belonged in the place of the part",
+    {
+      [RECORD]: [
+        ...forNone,
+        ...["with: [HT-201], do: Bleed", "do: Bleed"],
+        ...builtIn(
+          "place: pump gasket, part: HT-201, scope: line=B",
+          "place: pump gasket, part: HT-290, scope: line=H; my=1960",
+        ),
+      ],
+    },
+    ["HT-201 is to go along, and no record says that it may take the place of HT-290 on these cars"],
+  ],
+  [
+    "closed-permission",
+    "of two places it is told once",
+    {
+      [HYDRAULICS]: ["places: [pump] }", "places: [pump, second pump] }"],
+      [RECORD]: [
+        ...builtIn("place: second pump, part: HT-101, scope: line=B"),
+        ...standsIn("part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: line=B; my=1957"),
+      ],
+    },
+    ["HT-102 may go on here, but not all", "HT-201 is ordered along"],
   ],
   [
     "other-direction-unsaid",
@@ -552,9 +695,9 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
   ],
   [
     "kit-content-not-current",
-    "a part that only comes in the kit any more",
+    "a part for which the kit itself is delivered",
     { [RECORD]: supersedes("old: HT-201, new: HT-290") },
-    [],
+    ["kit HT-290 holds HT-201, for which HT-290 is delivered"],
   ],
   [
     "kit-content-not-current",
@@ -1118,5 +1261,199 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       ),
     },
     [],
+  ],
+  [
+    "delivery-circle",
+    "a shorter way back that is for other cars is not told",
+    {
+      [PUMPS]: pump3,
+      [RECORD]: [
+        ...["new: HT-102, with: [HT-201] }", "new: HT-102, scope: line=B }"],
+        ...supersedes(
+          "old: HT-102, new: HT-101, scope: line=H",
+          "old: HT-102, new: HT-103, scope: line=B",
+          "old: HT-103, new: HT-101, scope: line=B",
+        ),
+      ],
+    },
+    ["the delivery rules run in a circle: HT-102 → HT-103 → HT-101 → HT-102"],
+  ],
+  [
+    "delivery-circle",
+    "it is that of one kind of cars, where other cars go round the other way",
+    {
+      [PUMPS]: pump3,
+      [RECORD]: [
+        ...["new: HT-102, with: [HT-201] }", "new: HT-102, scope: line=B }"],
+        ...supersedes(
+          "old: HT-102, new: HT-101, scope: line=H",
+          "old: HT-102, new: HT-103, scope: line=B",
+          "old: HT-103, new: HT-101, scope: line=B",
+          "old: HT-101, new: HT-103, scope: line=H",
+          "old: HT-103, new: HT-102, scope: line=H",
+        ),
+      ],
+    },
+    ["the delivery rules run in a circle: HT-102 → HT-101 → HT-103 → HT-102"],
+  ],
+  [
+    "ended-in-words-only",
+    "a withdrawn record",
+    { [FRAME]: ["Four holes.", "HY59-01 is void.", ...frame("withdrawn: never done")], [RECORD]: cancelsNone },
+    [],
+  ],
+  [
+    "exception-named-once",
+    "of a record that was ended",
+    {
+      [FRAME]: frame(
+        "components: [gasket]",
+        "settings:",
+        "  - { name: gasket oil pressure, window: 100..110, unit: bar, scope: line=B }",
+      ),
+    },
+    [],
+  ],
+  [
+    "exception-named-once",
+    "from a general figure of a record that was ended",
+    {
+      [FRAME]: frame(
+        "components: [gasket]",
+        "settings:",
+        "  - { name: gasket play, window: ..3, unit: mm, scope: line=B }",
+      ),
+      [RECORD]: settings("name: gasket play of the lift, component: lift, window: ..4, unit: mm, scope: line=B"),
+    },
+    [],
+  ],
+  [
+    "exception-named-once",
+    "one word in common",
+    {
+      [FRAME]: frame(
+        "components: [gasket]",
+        "settings:",
+        "  - { name: oil gauge of the gasket, window: ..80, unit: bar, scope: line=H }",
+      ),
+    },
+    [],
+  ],
+  [
+    "exception-named-once",
+    "one limit in common",
+    {
+      [FRAME]: frame(
+        "components: [gasket]",
+        "settings:",
+        "  - { name: gasket oil pressure, window: 80..90, unit: bar, scope: line=H }",
+      ),
+    },
+    ["'oil pressure' has an exception, and HY59-01 does not say so", "'gasket oil pressure' departs from a general"],
+  ],
+  [
+    "figure-promised",
+    "in a record that was ended",
+    {
+      [FRAME]: frame(
+        "components: [gasket]",
+        "settings:",
+        "  - { name: gasket play, window: 5..5, unit: mm, scope: line=B }",
+      ),
+      [RECORD]: [
+        "do: Bleed the lift., scope: fitted=HT-201 }",
+        "do: The gasket play is then 5 mm., scope: line=B; fitted=HT-201 }",
+      ],
+    },
+    ["'gasket play' is to be 5 mm with HT-102"],
+  ],
+  [
+    "figure-promised",
+    "a unit of two words",
+    {
+      [RECORD]: [
+        ...["do: Bleed the lift., scope", "do: The bolt torque is then 20 N m., scope"],
+        ...settings("name: bolt torque, window: 10..12, unit: N m, scope: all"),
+      ],
+    },
+    ["'bolt torque' is to be 20 N m with HT-102"],
+  ],
+  [
+    "implausible-figure",
+    "the middle of a window, not its end",
+    {
+      [RECORD]: settings(
+        "name: play, window: 1..3, unit: mm, scope: line=B",
+        "name: play, window: 9..13, unit: mm, scope: line=H",
+      ),
+    },
+    [],
+  ],
+  [
+    "nearly-the-same",
+    "conditions of one setting",
+    {
+      [RECORD]: settings(
+        "name: play, window: ..1, unit: mm, conditions: running enginne, scope: line=B",
+        "name: play, window: ..1, unit: mm, conditions: running engine, scope: line=H",
+      ),
+    },
+    ["condition 'running engine' differs from 'running enginne' by a slip only"],
+  ],
+  [
+    "nearly-the-same",
+    "one letter of a word of four",
+    {
+      [RECORD]: settings(
+        "name: cold play, window: ..1, unit: mm, scope: line=B",
+        "name: cald play, window: ..1, unit: mm, scope: line=H",
+      ),
+    },
+    ["setting 'cald play' differs from 'cold play' by a slip only"],
+  ],
+  [
+    "nothing-tells-apart",
+    "words of one of two records that name them",
+    {
+      [PUMPS]: ["marks: { ribs: two, bore: none }", "marks: { ribs: none }"],
+      [FRAME]: frame("supersedes:", "  - { old: HT-101, new: HT-102, scope: line=B }"),
+      [RECORD]: ["links: [FR58-01]", "tell-apart: HT-101 is short.\nlinks: [FR58-01]"],
+    },
+    [],
+  ],
+  [
+    "one-hand-only",
+    "in place of a part that sits on one side, or is for one hand",
+    {
+      [HYDRAULICS]: twoPlaces,
+      [GASKETS]: hands,
+      [RECORD]: [
+        ...builtIn(
+          "place: left gasket, part: HT-211, scope: all",
+          "place: right gasket, part: HT-210R, scope: my<=1958",
+          "place: pump, part: HT-210R, scope: line=H; my=1960",
+        ),
+        ...supersedes("old: HT-211, new: HT-210L", "old: HT-210R, new: HT-210L"),
+      ],
+    },
+    [],
+  ],
+  [
+    "running-change-gap",
+    "a running change that says nothing of what the plant fitted",
+    { [FRAME]: ["kinds: [equipment]", "kinds: [running]", ...frame("left-alone: [The bolts.]")] },
+    [],
+  ],
+  [
+    "running-change-without-plant",
+    "whatever the plant: neither a year nor a number",
+    {
+      [RECORD]: [
+        ...["starts: during 1959", "starts: during 1959, whatever the plant"],
+        ...["HT-101, scope: line=B; at=K59#0412- }", "HT-101, scope: line=B }"],
+        ...["HT-102, scope: line=B; at=K59#0412+ }", "HT-102, scope: line=B; my=1959; number>=0412 }"],
+      ],
+    },
+    ["this running change names no plant"],
   ],
 ];

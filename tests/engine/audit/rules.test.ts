@@ -3,13 +3,19 @@ import { describe, expect, test } from "vitest";
 import { audit } from "../../../src/engine/audit/audit.ts";
 import type { Rule } from "../../../src/engine/audit/rule.ts";
 import { RULES } from "../../../src/engine/audit/rules.ts";
-import { inShort, readTexts, type Spoil, spoiled } from "../../helpers/tiny-folder.ts";
+import type { Path } from "../../../src/engine/records/complaint.ts";
+import { type Folder, inShort, readTexts, type Spoil, sourceOf, spoiled } from "../../helpers/tiny-folder.ts";
 import { CASES } from "./rules.cases.ts";
 
 function foundBy(rule: Rule, files: Spoil) {
   const { catalog, checks, complaints } = readTexts(spoiled(files));
   if (!catalog) throw new Error(complaints.map(inShort).join("\n"));
   return audit(catalog, checks, [rule]);
+}
+
+function valueAt(folder: Folder, file: string, path: Path): unknown {
+  const at = (value: unknown, step: string | number): unknown => (value as Record<string, unknown> | undefined)?.[step];
+  return path.reduce(at, sourceOf(file, folder[file] ?? "").value as unknown);
 }
 
 describe.each(RULES.map((rule) => [rule.id, rule] as const))("%s", (_, rule) => {
@@ -33,7 +39,11 @@ describe("where a rule begins and ends", () => {
   test.each(CASES)("%s: %s", (id, _, files, said) => {
     const rule = RULES.find((it) => it.id === id);
     if (!rule) throw new Error(`no rule is called ${id}`);
-    const found = foundBy(rule, files).map(({ message }) => message);
+    const complaints = foundBy(rule, files);
+    // What a finding is about stands in the file.
+    for (const { file, path } of complaints)
+      expect([path, valueAt(spoiled(files), file, path)]).not.toContain(undefined);
+    const found = complaints.map(({ message }) => message);
     expect(found).toEqual(said.map((begins, i) => (found[i]?.startsWith(begins) ? found[i] : begins)));
   });
 });

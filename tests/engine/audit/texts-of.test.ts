@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { textsOf } from "../../../src/engine/audit/texts-of.ts";
+import { idsIn, textsOf } from "../../../src/engine/audit/texts-of.ts";
 import type { ChangeRecord } from "../../../src/engine/records/catalog.ts";
 import { catalogOf } from "../../helpers/tiny-folder.ts";
 
@@ -16,5 +16,15 @@ test("what a record says in sentences comes with its field", () => {
     "tools.0.use: to draw the shaft",
     "left-alone.0: The reservoir was looked at and stayed.",
     "story: The pump grew **longer**.",
+  ]);
+});
+
+test("the ids in a text are words with a digit, whole", () => {
+  expect(idsIn("HY59-01, (FR58-01): two of No.1. And R_2011-a; Ü7!")).toEqual([
+    "HY59-01",
+    "FR58-01",
+    "No.1",
+    "R_2011-a",
+    "Ü7",
   ]);
 });

@@ -8,7 +8,10 @@ const ENDS = new RegExp(
     // Not the two ends of a rod, nor where a thread ends.
     String.raw`(?<!\b(?:an?|all|both|each|its|of|other|the|their|two) )\bends\b(?! (?:at|of|on|up|where)\b)`,
     String.raw`\bended\b(?! up\b)`,
-    String.raw`\b(?:cancel(?:s|led|ed)?|withdr(?:aws?|awn|ew)|revok(?:es?|ed)|rescind(?:s|ed)?|repeal(?:s|ed)?|lapse[sd]|expire[sd]|void)\b`,
+    String.raw`\bcancel(?:s|led|ed)?\b(?! out\b)`,
+    // Nor is a pin that is withdrawn with a puller.
+    String.raw`\b(?:withdraws|withdrew|withdrawn(?! (?:through|with)))\b`,
+    String.raw`\b(?:revok(?:es?|ed)|rescind(?:s|ed)?|repeal(?:s|ed)?|lapses|(?:ha[ds]|have) (?:expired|lapsed)|(?:are|is|was|were|now) void)\b`,
     // An engine is stopped too.
     String.raw`\bstopped (?:it|that|the|this)\b`,
     String.raw`\bno longer (?:holds?|appl(?:y|ies)|counts?|valid|(?:is |are )?in force)\b`,

@@ -2,10 +2,7 @@ import { type PartIndex, whereHolds } from "../../interchange/part-index.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
-/**
- * No kit that is still delivered holds a part for which every order gets another number. A part that only comes in a kit any more, for
- * which the kit itself is delivered, is in that kit for all that.
- */
+/** No kit that is still delivered holds a part for which every order gets another number, be it that of the kit itself. */
 export const kitContentNotCurrent: Rule = {
   id: "kit-content-not-current",
   gravity: "warning",
@@ -33,7 +30,6 @@ export const kitContentNotCurrent: Rule = {
         for (const [i, { part }] of kit.contents.entries()) {
           if (part === undefined || isCurrent(index, part)) continue;
           const rules = index.ordersOf.get(part) ?? [];
-          if (rules.some((rule) => rule.new === kit.kit)) continue;
           yield {
             at: placeOf(catalog, kit, "contents", i, "part"),
             message: `kit ${kit.kit} holds ${part}, for which ${[...new Set(rules.map((rule) => rule.new))].join(" or ")} is delivered`,

@@ -131,12 +131,16 @@ function kinds({ catalog, index }: World): { what: string; named: Named[] }[] {
 
 function isSlip(one: string, other: string): boolean {
   if (bare(one) === bare(other)) return true;
-  const [a, b] = [one, other].map((text) => text.toLowerCase().split(/\s+/)) as [string[], string[]];
+  const [a, b] = [one, other].map((text) => wordsOf(text)) as [string[], string[]];
   const differing = a.flatMap((word, i): [string, string][] => (word === b[i] ? [] : [[word, b[i] ?? ""]]));
   const [[x, y] = ["", ""], ...more] = differing;
   if (a.length !== b.length || more.length > 0 || /\d/.test(x + y)) return false;
   const length = Math.min(x.length, y.length);
   return length >= 4 && distance(x, y) <= (length >= 7 ? 2 : 1);
+}
+
+function wordsOf(text: string): string[] {
+  return text.toLowerCase().match(/[\p{L}\d.-]+/gu) ?? [];
 }
 
 function bare(text: string): string {

@@ -36,7 +36,6 @@ export const permittedAndRefused: Rule = {
       for (const [other, about] of groupBy(statements, (it) => [it.for ?? ""]))
         for (const [one, later] of pairs(about)) {
           if (isPermission(one) === isPermission(later)) continue;
-          if (one.place !== undefined && later.place !== undefined && one.place !== later.place) continue;
           const place = one.place ?? later.place;
           const both = sets.minus(
             sets.and(
