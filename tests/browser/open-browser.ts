@@ -1,9 +1,13 @@
 /** One Chromium for a test file, and pages in it that write down everything that should not happen. */
-import { type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, inject, onTestFinished } from "vitest";
 
 /** Drawing without a graphics card, as a test machine does. */
-const SOFTWARE_GL = ["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"];
+const SOFTWARE_GL = [
+  ...["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
+  // Only the map asks for such drawing; pages are put together without it, which takes far less.
+  ...["--disable-gpu-compositing", "--disable-gpu-rasterization"],
+];
 
 export const DESK = { viewport: { width: 1280, height: 800 } };
 export const PHONE = { viewport: { width: 360, height: 740 } };
@@ -14,7 +18,10 @@ export interface OpenedPage {
   readonly complaints: string[];
 }
 
-/** Opens an address of the site in a context of its own, which is closed when the test that asked for it is over. */
+/**
+ * Opens an address of the site in a page of its own, which is closed when the test that asked for it is over. What it stored and
+ * was allowed is taken back then. The files of the site that it loaded are kept for the next page with the same options.
+ */
 export type Open = (address: string, options?: BrowserContextOptions) => Promise<OpenedPage>;
 
 /** To be called at the top of a test file. The site is that of the data folder, if no other is named. */
@@ -27,9 +34,15 @@ export async function openBrowser(site: string = inject("siteUrl")): Promise<{
     args: ["--no-sandbox", "--disable-background-networking", ...SOFTWARE_GL],
   });
   afterAll(() => browser.close());
+  const contexts = new Map<string, Promise<BrowserContext>>();
+  const contextWith = (options: BrowserContextOptions): Promise<BrowserContext> => {
+    const name = JSON.stringify(options);
+    const context = contexts.get(name) ?? browser.newContext({ reducedMotion: "reduce", ...options });
+    contexts.set(name, context);
+    return context;
+  };
   const newPage = async (options: BrowserContextOptions): Promise<OpenedPage> => {
-    const context = await browser.newContext({ reducedMotion: "reduce", ...options });
-    const page = await context.newPage();
+    const page = await (await contextWith(options)).newPage();
     await page.addInitScript(() => {
       addEventListener("securitypolicyviolation", (event) =>
         console.error(`policy: ${event.effectiveDirective} stopped ${event.blockedURI} ${event.sample}`),
@@ -41,11 +54,22 @@ export async function openBrowser(site: string = inject("siteUrl")): Promise<{
     newPage,
     open: async (address, options = DESK) => {
       const opened = await newPage(options);
-      onTestFinished(() => opened.page.context().close());
+      onTestFinished(() => close(opened.page, site));
       await opened.page.goto(siteAddress(address));
       return opened;
     },
   };
+}
+
+async function close(page: Page, site: string): Promise<void> {
+  const context = page.context();
+  const devtools = await context.newCDPSession(page);
+  await devtools.send("Storage.clearDataForOrigin", {
+    origin: new URL(site).origin,
+    storageTypes: "cookies,local_storage,indexeddb,cache_storage,service_workers",
+  });
+  await context.clearPermissions();
+  await page.close();
 }
 
 /** The served address of an address inside the site. */

@@ -29,13 +29,12 @@ const RULE_IDS = new Set(RULE_TEXTS.map(({ id }) => id));
 
 /**
  * A finding names a rule that exists, says something and what to do, and stands in a file of the folder at a line and column that it
- * has; what is marked there ends within the line. Three sorts of file have no lines to show: that of the traits where it is missing,
- * one that is no text, and one that is not read.
+ * has; what is marked there ends within the line. Two sorts of file have no lines to show: that of the traits where it is missing,
+ * and one that is not read.
  */
 export function brokenLaws(finding: Finding, texts: Folder): string[] {
   const { file, rule, message, hint, position, shown, also = [] } = finding;
-  const hasNoLines =
-    rule === "stray-file" || (texts[file] === undefined && (rule === "unreadable" || file === "vehicles/traits.yaml"));
+  const hasNoLines = rule === "stray-file" || (texts[file] === undefined && file === "vehicles/traits.yaml");
   const line = lineOf(hasNoLines ? "" : texts[file], position);
   const laws: [string, boolean][] = [
     ["rule exists", RULE_IDS.has(rule)],

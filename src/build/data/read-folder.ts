@@ -103,9 +103,11 @@ function readOne(file: string, path: string, size: number, body: string | undefi
   try {
     return readSource(path, new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes), body);
   } catch (error) {
-    if (error instanceof TypeError)
-      return unreadable(path, "the file is not UTF-8 text", "save it with the encoding UTF-8");
-    throw error;
+    if (!(error instanceof TypeError)) throw error;
+    const text = new TextDecoder().decode(bytes);
+    // What cannot be read is a question mark in a diamond then.
+    const near = { text, at: Math.max(0, text.indexOf("\uFFFD")) };
+    return unreadable(path, "the file is not UTF-8 text", "save it with the encoding UTF-8", near);
   }
 }
 

@@ -127,9 +127,14 @@ function broken(path: string, text: string, from: number, length: number, messag
   };
 }
 
-/** A file that could not even be read as text. */
-export function unreadable(path: string, message: string, hint: string): Source {
-  return { ...broken(path, "", 0, 0, message, hint), value: undefined };
+/** A file that could not even be read as text. `near` is what can be read of it, and where the fault is in that. */
+export function unreadable(
+  path: string,
+  message: string,
+  hint: string,
+  near: { readonly text: string; readonly at: number } = { text: "", at: 0 },
+): Source {
+  return { ...broken(path, near.text, near.at, 1, message, hint), value: undefined };
 }
 
 function inText(start: number, { within }: Pick<Place, "within">): [number, number] {
@@ -200,13 +205,15 @@ class Lines {
       if ((this.#starts[middle] as number) <= from) low = middle;
       else high = middle - 1;
     }
-    const column = from - (this.#starts[low] as number) + 1;
+    // Right behind a line that a stray carriage return ends there is still its end.
+    const column = Math.min(from - (this.#starts[low] as number), this.line(low + 1).length) + 1;
     const rest = this.line(low + 1).length - column + 1;
     return { line: low + 1, column, length: Math.max(1, Math.min(length, rest)) };
   }
 }
 
 function firstLine(message: string): string {
+  if (message.includes("call stack")) return "brackets inside brackets, thousands deep";
   return (message.split("\n")[0] as string).replace(/\.$/, "");
 }
 

@@ -62,7 +62,7 @@ test("a file that is too large is refused before it is read", async () => {
 test("a file that is not UTF-8 is refused", async () => {
   const bytes = new Uint8Array([0x6e, 0x61, 0x6d, 0x65, 0x3a, 0x20, 0xff, 0xfe]);
   expect(said(await readFolder(await onDisk({ ...TINY, "maker.yaml": bytes })))).toEqual([
-    "error 1:1 maker.yaml: the file is not UTF-8 text → save it with the encoding UTF-8",
+    "error 1:7 maker.yaml: the file is not UTF-8 text → save it with the encoding UTF-8",
   ]);
 });
 

@@ -1186,11 +1186,11 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       "changes/1958/FR58-02.md":
         "---\nid: FR58-02\ntitle: Frame drilled for a winch\nissued: 1958-03-01\nkinds: [equipment]\nstarts: start of 1958\nscope: my>=1958\n---\n\nFour holes.\n",
     },
-    ["'Frame drilled for a winch' has the components and the scope of FR58-01"],
+    ["FR58-02 says word for word what FR58-01 says"],
   ],
   [
     "nearly-the-same",
-    "of two records with one title one is withdrawn, or has another scope",
+    "of two such records one is withdrawn, or is about other cars",
     {
       "changes/1958/FR58-02.md":
         "---\nid: FR58-02\ntitle: Frame drilled for a winch\nissued: 1958-03-01\nwithdrawn: it was FR58-01\nkinds: [equipment]\nstarts: start of 1958\nscope: my>=1958\n---\n\nFour holes.\n",
@@ -1299,7 +1299,10 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
   [
     "ended-in-words-only",
     "a withdrawn record",
-    { [FRAME]: ["Four holes.", "HY59-01 is void.", ...frame("withdrawn: never done")], [RECORD]: cancelsNone },
+    {
+      [FRAME]: ["kinds: [equipment]", "kinds: [cancellation]", ...frame("withdrawn: never done")],
+      [RECORD]: cancelsNone,
+    },
     [],
   ],
   [
@@ -1455,5 +1458,35 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       ],
     },
     ["this running change names no plant"],
+  ],
+  ...[
+    "HY59-01 is withdrawn.",
+    "This cancels what HY59-01 says.",
+    "HY59-01 was revoked.",
+    "HY59-01 is now void.",
+    "HY59-01 has expired.",
+    "HY59-01 ended in 1959.",
+    "The rule of HY59-01 ends with 1959.",
+    "HY59-01 no longer applies.",
+  ].map((sentence) => ["ended-in-words-only", sentence, says(sentence), ["it says that something ended"]] as const),
+  ...[
+    "Withdraw the pin as HY59-01 shows.",
+    "The pin is withdrawn with the puller of HY59-01.",
+    "The pull cancels out as in HY59-01.",
+    "The void behind the cup is that of HY59-01.",
+    "Some ended up on the tractors of HY59-01.",
+    "HY59-01 shows the other. Its rod is cancelled.",
+  ].map((sentence) => ["ended-in-words-only", sentence, says(sentence), []] as const),
+  [
+    "one-hand-only",
+    "in what goes along, where nothing is to be done",
+    {
+      [GASKETS]: hands,
+      [RECORD]: [
+        'part: HT-102, for: none, verdict: "yes", scope: line=H }',
+        'part: HT-102, for: none, verdict: "yes", with: [HT-210L], scope: line=H }',
+      ],
+    },
+    ["HT-210L goes along for the left side only"],
   ],
 ];

@@ -8,14 +8,15 @@ import { inRecord, placeOf } from "../place-of.ts";
 import type { Fault, Rule, World } from "../rule.ts";
 
 /**
- * Of one component no two settings have names, or conditions, that differ by a slip only, nor have any two intervals such names; and no two
- * records of the same components and scope have such titles, or the very same one. A slip: one word differs, by one letter or, in a long word, two; or only spaces, hyphens, case or a
- * plural do. Numbers differ on purpose.
+ * Of one component no two settings, intervals or conditions of a setting have names that differ by a slip only; and no two records of
+ * the same components and scope have such titles, nor are any two the same in all but the id and the day. A slip: one word differs,
+ * by one letter or, in a long word, two; or only spaces, hyphens, case or a plural do. Numbers differ on purpose.
  */
 export const nearlyTheSame: Rule = {
   id: "nearly-the-same",
   gravity: "warning",
-  about: "What is the same is called by the same words: settings, their conditions, and records.",
+  about:
+    "What is the same is called by the same words: settings, their conditions, intervals and records; and nothing is on record twice.",
   why: "Two spellings are two settings: each has half of the history, and both are in force.",
   mend: "Write the one as the other.",
   example: {
@@ -33,11 +34,11 @@ export const nearlyTheSame: Rule = {
     },
   },
   *find(world) {
+    yield* copies(world);
     for (const { what, named } of kinds(world))
       for (const [, group] of groupBy(named, (it) => [it.among])) {
         // Of each spelling the first place, and the one written less often is taken for the slip.
         const spellings = [...groupBy(group, (it) => [it.text])].map(([text, all]) => ({ text, all }));
-        if (what === "record") yield* twice(spellings);
         for (const [one, other] of pairs(spellings)) {
           if (!isSlip(one.text, other.text)) continue;
           const [rare, usual] = other.all.length <= one.all.length ? [other, one] : [one, other];
@@ -56,20 +57,22 @@ export const nearlyTheSame: Rule = {
   },
 };
 
-/** A record that was copied, and never made another one. */
-function* twice(titles: readonly { text: string; all: readonly Named[] }[]): Generator<Fault> {
-  for (const { text, all } of titles) {
-    const [first, ...more] = all;
-    for (const { at, record } of first ? more : [])
+/** A record that was copied under another id, and never made another one. */
+function* copies({ catalog }: World): Generator<Fault> {
+  const records = [...catalog.records.values()].filter(isCounted);
+  const byFacts = groupBy(records, ({ facts }) => [
+    JSON.stringify({ ...facts, id: "", issued: "", revised: "", revision: 1 }),
+  ]);
+  for (const [, [first, ...more]] of byFacts)
+    for (const record of first ? more : [])
       yield {
-        at,
-        message: `'${text}' has the components and the scope of ${first?.record}, and is called the same`,
-        hint: "if it is the same change, take one of the two out; if not, call it something else",
-        records: [record, ...(first ? [first.record] : [])],
-        names: [text],
-        also: first ? [{ ...first.at, message: "the same title" }] : [],
+        at: inRecord(record, "id"),
+        message: `${record.id} says word for word what ${first?.id} says`,
+        hint: "take one of the two out, or say what is different",
+        records: [record.id, ...(first ? [first.id] : [])],
+        names: [],
+        also: first ? [{ ...inRecord(first, "id"), message: "the same record" }] : [],
       };
-  }
 }
 
 interface Named {
@@ -110,7 +113,7 @@ function kinds({ catalog, index }: World): { what: string; named: Named[] }[] {
       what: "interval",
       named: [...catalog.records.values()].flatMap((record) =>
         statementsOf(record.statements, "interval").map((it) => ({
-          among: "",
+          among: record.facts.components[0] ?? "",
           text: it.name,
           at: placeOf(catalog, it, "name"),
           record: it.record,

@@ -10,7 +10,7 @@ import type { Rule } from "../rule.ts";
 export const noSuchCar: Rule = {
   id: "no-such-car",
   gravity: "error",
-  about: "Every scope, and each of its alternatives, has at least one car that was really built.",
+  about: "Every scope has at least one car that was really built.",
   why: "The statement speaks to nobody: it was meant for other cars, and these are told nothing.",
   mend: "Compare the scope with vehicles/: most often a year, an engine or a plant is a slip.",
   example: {
@@ -43,6 +43,7 @@ export const noSuchCar: Rule = {
 function emptyIn({ space, buildable }: Catalog, scope: Scope): { what: string; at: Pick<Place, "within"> }[] {
   const isEmpty = (cars: CarSet): boolean => !space.sets.meet(buildable, cars);
   if (isEmpty(scope.cars)) return [{ what: "scope", at: {} }];
+  if (scope.alternatives.length === 1) return [];
   return alternativesOf(space, scope).flatMap(({ cars, within }) =>
     isEmpty(cars) ? [{ what: "alternative of the scope", at: { within } }] : [],
   );
