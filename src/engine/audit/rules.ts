@@ -20,6 +20,7 @@ import { noCarToFit } from "./rules/no-car-to-fit.ts";
 import { noSuchCar } from "./rules/no-such-car.ts";
 import { nothingTellsApart } from "./rules/nothing-tells-apart.ts";
 import { oneHandOnly } from "./rules/one-hand-only.ts";
+import { oneNameTwoConditions } from "./rules/one-name-two-conditions.ts";
 import { onlyPaintTells } from "./rules/only-paint-tells.ts";
 import { otherDirectionUnsaid } from "./rules/other-direction-unsaid.ts";
 import { ownNumberNotUsed } from "./rules/own-number-not-used.ts";
@@ -57,6 +58,7 @@ export const RULES: readonly Rule[] = [
   kitContentNotCurrent,
   kitInItself,
   twoFiguresInForce,
+  oneNameTwoConditions,
   mixedUnits,
   aimOutsideWindow,
   implausibleFigure,
