@@ -1,5 +1,5 @@
 /** npm run check: everything that is wrong with a data folder, all at once. */
-import { checkFolder } from "../src/build/data/check-folder.ts";
+import { type CheckedFolder, checkFolder } from "../src/build/data/check-folder.ts";
 import { wordsLackingIn } from "../src/build/data/check-words.ts";
 import { type ReadFolder, readFolder } from "../src/build/data/read-folder.ts";
 import { RULE_TEXTS } from "../src/build/data/rule-texts.ts";
@@ -56,18 +56,21 @@ function tellRules(wanted: readonly string[]): void {
 }
 
 function tellFindings(read: ReadFolder): void {
-  let checked = checkFolder(read);
-  try {
-    if (values.against !== undefined) checked = withAgainst(checked, read, values.against);
-  } catch (error) {
-    if (!(error instanceof NoManifest)) throw error;
-    misuse(USAGE, `--against: ${error.message.replace(/\.$/, "")}`);
-  }
+  const { compared, ...checked } = compare(checkFolder(read), read);
   if (values.sarif) print(toSarif(checked, values.data));
   else if (values.json) print({ files: read.files, ...checked });
-  else
-    console.log(values.accepted ? showAccepted(checked, values.data) : showChecked(checked, read.files, values.data));
+  else if (values.accepted) console.log(showAccepted(checked, values.data));
+  else console.log(showChecked(checked, read.files, values.data, compared));
   if (checked.findings.some(({ severity }) => severity === "error")) process.exitCode = 1;
+}
+
+function compare(checked: CheckedFolder, read: ReadFolder): CheckedFolder & { readonly compared?: number } {
+  try {
+    return values.against === undefined ? checked : withAgainst(checked, read, values.against);
+  } catch (error) {
+    if (!(error instanceof NoManifest)) throw error;
+    return misuse(USAGE, `--against: ${error.message.replace(/\.$/, "")}`);
+  }
 }
 
 function tellWords(read: ReadFolder): void {

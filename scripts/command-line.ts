@@ -16,7 +16,10 @@ export function readOptions<const T extends ParseArgsConfig>(
   usage: string,
   config: T,
 ): ReturnType<typeof parseArgs<T>> {
+  process.on("uncaughtException", endWithMessage);
   const asked = process.argv.slice(2);
+  const kept = Object.keys(config.options ?? {}).find((name) => isKeptByNpm(name));
+  if (kept !== undefined) return misuse(usage, `npm kept --${kept} for itself: write '--' in front of the options`);
   if (askedForHelp(asked)) {
     console.log(usage);
     process.exit(0);
@@ -29,6 +32,13 @@ export function readOptions<const T extends ParseArgsConfig>(
   }
 }
 
+/** A full disk or a folder that may not be written to is no fault of this program, and its trace tells nobody anything. */
+function endWithMessage(error: unknown): never {
+  const isOfTheSystem = error instanceof Error && "errno" in error && "syscall" in error;
+  console.error(isOfTheSystem ? error.message : error);
+  process.exit(1);
+}
+
 /** Ends the command. `why` names what was wrong, without a full stop. */
 export function misuse(usage: string, why: string): never {
   console.error(`${why}\n\n${usage}`);
@@ -39,6 +49,13 @@ export function misuse(usage: string, why: string): never {
 export function mustBeFolder(usage: string, option: string, folder: string): string {
   if (statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return folder;
   return misuse(usage, `${option} ${folder}: there is no such folder`);
+}
+
+/** What stands before '--' goes to npm, which says nothing and does nothing with it: a check that was not made would look well. */
+function isKeptByNpm(option: string): boolean {
+  // npm itself has options of these names with values of its own.
+  if (["json", "write", "force"].includes(option)) return process.env[`npm_config_${option}`] === "true";
+  return process.env[`npm_config_${option.replaceAll("-", "_")}`] !== undefined;
 }
 
 /** After '--' stands no option: there it may be the name of a file. */

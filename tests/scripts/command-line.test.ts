@@ -15,8 +15,15 @@ console.log(values.data, values.json, ...positionals);
 `;
 
 function run(...words: string[]): { status: number | null; stdout: string; stderr: string } {
-  const args = ["--input-type=module-typescript", "--eval", PROGRAM, "--", ...words];
-  const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
+  return runUnder({}, words);
+}
+
+function runUnder(env: NodeJS.ProcessEnv, words: readonly string[], program = PROGRAM) {
+  const args = ["--input-type=module-typescript", "--eval", program, "--", ...words];
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, {
+    encoding: "utf8",
+    env: { ...process.env, ...env },
+  });
   return { status, stdout, stderr };
 }
 
@@ -28,6 +35,20 @@ test("what is understood is handed over, with its defaults", () => {
     stdout: "data true a.md\n",
     stderr: "",
   });
+});
+
+test("an option that npm kept for itself is asked for again, for it did nothing", () => {
+  expect(runUnder({ npm_config_data: "elsewhere" }, [])).toEqual({
+    status: 2,
+    stdout: "",
+    stderr: `npm kept --data for itself: write '--' in front of the options\n\n${USAGE}`,
+  });
+});
+
+test("a fault of the system is one line", () => {
+  const reads = `${PROGRAM}\nimport { readFileSync } from "node:fs";\nreadFileSync("nowhere/at/all");`;
+  const { status, stderr } = runUnder({}, [], reads);
+  expect([status, stderr]).toEqual([1, "ENOENT: no such file or directory, open 'nowhere/at/all'\n"]);
 });
 
 test("--help prints the usage, whatever else is wrong", () => {

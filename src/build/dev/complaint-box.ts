@@ -31,7 +31,7 @@ function item(finding: Finding, folder: string): Html {
 <p>${harmless(message)}</p>
 ${shown ? html`<pre tabindex="0" aria-label="Line ${position.line}">${marked(harmless(shown), column - 1, length)}</pre>` : ""}
 ${also.map((it) => html`<p>also ${place(it.file, it.position)} ${harmless(it.message)}</p>`)}
-${car ? html`<p>for example on ${harmless(car.words)}</p>` : ""}
+${car ? html`<p>For example: ${harmless(car.words)}</p>` : ""}
 <p>→ ${harmless(hint)}</p></li>`;
 }
 

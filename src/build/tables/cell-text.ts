@@ -46,7 +46,7 @@ function singleValue(column: Column, text: string, manner: Manner): unknown {
       if (/^(yes|y|true|x|1)$/i.test(text)) return true;
       return /^(no|n|false|0|-)$/i.test(text) ? false : text;
     default:
-      return column.day ? dayIn(text, manner) : text;
+      return column.day ? dayIn(text, manner) : figuresIn(text, manner);
   }
 }
 
@@ -62,6 +62,11 @@ function amountIn(text: string, manner: Manner): number | undefined {
 function numberIn(text: string, { comma }: Manner): number | undefined {
   const written = comma ? text.replace(/^(-?\d+),(\d+)$/, "$1.$2") : text;
   return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(written) ? Number(written) : undefined;
+}
+
+/** A text of figures alone, such as a window 3,5..3,62, is written with a comma too. */
+function figuresIn(text: string, { comma }: Manner): string {
+  return comma && /^[\d\s.,+-]+$/.test(text) ? text.replace(/(\d),(?=\d)/g, "$1.") : text;
 }
 
 function inQuotes(text: string): string {

@@ -110,7 +110,9 @@ async function writeRejects(rejected: readonly Rejected[], options: ImportOption
     const bytes = await rejectsFile(path, list);
     const place = rejectsPath(options.rejects ?? path, bytes);
     writeFileSync(place, bytes);
-    say(`The rejected rows are in ${place}. Mend them and import that file.`);
+    say(
+      `The rejected rows are in ${place}. Mend them, and then: npm run import -- ${place}${options.map === undefined ? "" : ` --map ${options.map}`}${options.data === "data" ? "" : ` --data ${options.data}`} --write`,
+    );
   }
 }
 

@@ -13,7 +13,8 @@ export type Flags = Readonly<Record<string, readonly string[] | undefined>>;
 export type Gathered =
   | { readonly answers: Answers }
   | { readonly missing: readonly string[]; readonly faults: readonly string[] }
-  | { readonly stopped: true };
+  /** With what was answered until then. */
+  | { readonly stopped: true; readonly answers: Answers };
 
 /** Without a terminal, what can be suggested is taken, and everything that is missing or wrong is said at once. */
 export function answersOfFlags(fields: readonly Field[], flags: Flags, desk: Desk): Gathered {
@@ -47,7 +48,7 @@ export async function answersAsked(
     let typed = flags[field.name];
     for (;;) {
       typed ??= await ask(field, desk, answers, terminal);
-      if (typed === undefined) return { stopped: true };
+      if (typed === undefined) return { stopped: true, answers };
       const read = readAnswer(field, typed, desk, answers);
       typed = undefined;
       if ("fault" in read) terminal.say(`  ${read.fault}`);

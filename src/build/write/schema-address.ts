@@ -1,6 +1,7 @@
 /** Where the JSON Schema of a file is found, seen from that file: for the comment by which editors know how to check it. */
 import { dirname, isAbsolute, relative, resolve, sep } from "node:path";
 import type { FileKindName } from "../../engine/records/file-kinds.ts";
+import { NO_SITE } from "../../engine/records/read-catalog.ts";
 
 /** The schemas of this project, wherever the command was started. */
 export const SCHEMAS = resolve(import.meta.dirname, "../../../schemas");
@@ -15,11 +16,14 @@ export function schemaAddress(
   kind: FileKindName,
   site: string,
   schemas = SCHEMAS,
-): string {
+): string | undefined {
   const file = resolve(folder, path);
   const below = relative(dirname(schemas), file);
-  if (isAbsolute(below) || below.split(sep)[0] === "..")
+  if (isAbsolute(below) || below.split(sep)[0] === "..") {
+    // Where nobody said where the site is, nothing is known.
+    if (site === NO_SITE) return undefined;
     return new URL(`data/schemas/${kind}.json`, site.endsWith("/") ? site : `${site}/`).href;
+  }
   return relative(dirname(file), resolve(schemas, `${kind}.json`))
     .split(sep)
     .join("/");

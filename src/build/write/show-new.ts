@@ -28,6 +28,11 @@ export function showMissing(kind: NewKind, { missing, faults }: Extract<Gathered
   ].join("\n");
 }
 
+export function showStopped(kind: NewKind, folder: string, answers: Answers, more: Flags): string {
+  if (Object.keys(answers).length === 0) return "\nStopped. Nothing was written.";
+  return `\nStopped. Nothing was written. To go on from here:\n${commandOf(kind, folder, answers, more)}`;
+}
+
 /** So that nothing typed is lost: the whole command once more. */
 export function showWrong(kind: NewKind, file: NewFile, folder: string, answers: Answers, more: Flags): string {
   return [

@@ -6,7 +6,7 @@ import { folderTexts } from "./folder-texts.ts";
 import { answersAsked, answersOfFlags, type Flags, type Terminal } from "./gather-answers.ts";
 import { NEW_FIELDS, type NewKind } from "./new-fields.ts";
 import { newFile } from "./new-file.ts";
-import { showMissing, showNew, showWrong } from "./show-new.ts";
+import { showMissing, showNew, showStopped, showWrong } from "./show-new.ts";
 import { tryWrite } from "./try-write.ts";
 
 export interface WriteNew {
@@ -34,7 +34,7 @@ export async function writeNew({ folder, kind, flags, more, today, terminal }: W
   const fields = NEW_FIELDS[kind];
   const desk = { catalog, today };
   const gathered = terminal ? await answersAsked(fields, flags, desk, terminal) : answersOfFlags(fields, flags, desk);
-  if ("stopped" in gathered) return wrong("\nStopped");
+  if ("stopped" in gathered) return { code: 1, said: showStopped(kind, folder, gathered.answers, { set: flags.set }) };
   if ("missing" in gathered) return { code: 2, said: showMissing(kind, gathered) };
   const { answers } = gathered;
   const file = newFile(folder, { ...read, catalog }, folderTexts(folder, read), kind, answers, more);

@@ -49,11 +49,14 @@ export interface ReadCatalog {
 
 const NO_CHECKS: ChecksFile = { rules: [], plausible: [], "never-say": [] };
 
+/** Stands where no maker.yaml says at which address the site is published. */
+export const NO_SITE = "http://127.0.0.1/";
+
 const NO_MAKER = makerShape.parse({
   name: "Unnamed maker",
   title: "Model changes",
   about: "Model changes.",
-  site: "http://127.0.0.1/",
+  site: NO_SITE,
 });
 
 /** By what a file says: what its shape makes of it. Whoever reads a folder again after one file changed has this of all others. */

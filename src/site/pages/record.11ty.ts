@@ -106,8 +106,8 @@ function places(page: Page, record: RecordView): Html | false {
         )}</ul>`;
   return html`<div class="places">${record.places.map(
     ({ place, before, after }) => html`<div class="place"><h3>${place}</h3>
-<div class="before"><h4>Before, or other cars</h4>${cell(before, "Not on record.")}</div>
-<div class="after"><h4>After</h4>${cell(after, "Not on record.")}</div></div>`,
+<div class="before"><h4>Before, or other cars</h4>${cell(before, "This record does not say.")}</div>
+<div class="after"><h4>After</h4>${cell(after, "This record does not say.")}</div></div>`,
   )}</div>`;
 }
 

@@ -28,7 +28,7 @@ describe("the box of complaints", () => {
     ];
     const box = complaintBox([{ ...FINDING, also, car: { facts: {}, words: "Heron of 1960" } }], "data");
     expect(box).toContain("<p>also <code>data/cautions.yaml:2:1</code> says otherwise</p>");
-    expect(box).toContain("<p>for example on Heron of 1960</p>");
+    expect(box).toContain("<p>For example: Heron of 1960</p>");
   });
 
   test("marks the place where something is missing at the end of a line", () => {

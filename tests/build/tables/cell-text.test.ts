@@ -65,6 +65,11 @@ test("a comma is a decimal sign only where that was said", () => {
   expect(cellValue(column("number"), "0,5", { comma: true })).toBe(0.5);
   expect(cellValue(column("text-or-number"), "-1,25", { comma: true })).toBe(-1.25);
   expect(cellValue(column("text-or-number"), "1,2,3", { comma: true })).toBe("1,2,3");
+  // A window is a text of figures alone.
+  expect(cellValue(column("text"), "3,5..3,62", { comma: true })).toBe("3.5..3.62");
+  expect(cellValue(column("text"), "..6,5", { comma: true })).toBe("..6.5");
+  expect(cellValue(column("text"), "..6,5", {})).toBe("..6,5");
+  expect(cellValue(column("text"), "line=B,H; my=1960", { comma: true })).toBe("line=B,H; my=1960");
 });
 
 test("nothing stands as an empty cell, a list as its values", () => {

@@ -84,8 +84,12 @@ describe("in a terminal", () => {
     expect(gathered).toMatchObject({ answers: { id: "TB-7", text: "See\n[[pump]]." } });
   });
 
-  test("who goes away has written nothing", async () => {
-    for (const lines of [[], ["T"], ["T", "", "", "A.", "See"]])
-      expect((await talk("bulletin", {}, lines)).gathered).toEqual({ stopped: true });
+  test("who goes away has written nothing, and what was answered is handed back", async () => {
+    expect((await talk("bulletin", {}, [])).gathered).toEqual({ stopped: true, answers: {} });
+    expect((await talk("bulletin", {}, ["T"])).gathered).toEqual({ stopped: true, answers: { title: "T" } });
+    expect((await talk("bulletin", {}, ["T", "", "", "A.", "See"])).gathered).toMatchObject({
+      stopped: true,
+      answers: { title: "T", about: "A." },
+    });
   });
 });

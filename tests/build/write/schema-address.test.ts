@@ -20,9 +20,13 @@ test.each(ADDRESSES)("%s/%s", (folder, path, kind, address) => {
 });
 
 test("the schemas of this project are where the address leads", () => {
-  const address = schemaAddress("data", "parts/pump.yaml", "parts", "https://hollin.example/");
+  const address = schemaAddress("data", "parts/pump.yaml", "parts", "https://hollin.example/") ?? "";
   expect(resolve("data/parts", address)).toBe(resolve(SCHEMAS, "parts.json"));
   expect(existsSync(resolve("data/../schemas/parts.json"))).toBe(true);
+});
+
+test("where nobody said where the site is, a folder elsewhere has no address", () => {
+  expect(schemaAddress("/srv/elsewhere", "parts/pump.yaml", "parts", "http://127.0.0.1/")).toBeUndefined();
 });
 
 test("the comment is one that YAML language servers know", () => {

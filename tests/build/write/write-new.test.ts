@@ -31,7 +31,12 @@ test("nothing is written when something is missing, wrong, or there already, or 
     said: expect.stringContaining("no field is called 'colour'"),
   });
   const away: Terminal = { ask: async () => undefined, say: () => {} };
-  expect(await write(folder, missing, {}, away)).toEqual({ code: 1, said: "\nStopped. Nothing was written." });
+  expect(await write(folder, {}, {}, away)).toEqual({ code: 1, said: "\nStopped. Nothing was written." });
+  // What was said until then is not lost.
+  expect(await write(folder, missing, {}, away)).toMatchObject({
+    code: 1,
+    said: expect.stringMatching(/^\nStopped\. Nothing was written\. To go on from here:\nnpm run new -- bulletin /),
+  });
   expect(existsSync(`${folder}/bulletins/TB-2.md`)).toBe(false);
   symlinkSync(`${folder}/maker.yaml`, `${folder}/bulletins/TB-2.md`);
   expect((await write(folder, BULLETIN)).said).toBe(

@@ -22,6 +22,7 @@ export const partNowhere: Rule = {
   *find({ catalog }) {
     const named = new Set<string>();
     for (const record of catalog.records.values()) {
+      if (record.facts.withdrawn !== undefined) continue;
       for (const it of record.stated)
         for (const part of partsNamed(it))
           if (!(it.type === "supersedes" && it.old === part) && !(it.type === "stands-in" && it.for === part))
