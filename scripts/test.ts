@@ -16,6 +16,9 @@ const VITEST = join("node_modules", "vitest", "vitest.mjs");
 
 const failed: string[] = [];
 
+// Many tests start a command: what Node makes of its sources is kept for the next one.
+process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), "yearmark-compiled");
+
 check("Types of the whole tree", () => runs([TSC, "-p", "tsconfig.json"]));
 check("Types of the engine, which knows neither Node nor a page", () =>
   runs([TSC, "-p", join("src", "engine", "tsconfig.json")]),

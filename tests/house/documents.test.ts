@@ -8,6 +8,7 @@ import { answerCommand } from "../../scripts/answer.ts";
 import { checkFolder } from "../../src/build/data/check-folder.ts";
 import { readFolder } from "../../src/build/data/read-folder.ts";
 import { showChecked } from "../../src/build/data/show-checked.ts";
+import { onDisk } from "../helpers/tiny-folder.ts";
 
 const DOCUMENTS = ["README.md", "DEVELOPERS.md", "CHANGELOG.md"];
 const readme = await readFile("README.md", "utf8");
@@ -60,6 +61,14 @@ describe("README.md", () => {
     await writeFile(path, record.replace(/^scope: .*$/m, broken));
     expect(await check()).toContain(complaint.trim());
   });
+});
+
+test("the three files of README.md that are enough for a maker pass the check", async () => {
+  const files = [...readme.matchAll(/^```yaml (\S+)\n([\s\S]*?)^```$/gm)].map(([, path, text]) => [path, text]);
+  expect(files).toHaveLength(3);
+  const read = await readFolder(await onDisk(Object.fromEntries(files) as Record<string, string>));
+  expect(read.catalog?.records.size).toBe(1);
+  expect(checkFolder(read).findings).toEqual([]);
 });
 
 describe.each(DOCUMENTS)("%s", (document) => {

@@ -111,6 +111,8 @@ function readOne(file: string, path: string, size: number, body: string | undefi
   }
 }
 
+const FOLDERS = ["vehicles", "components", "parts", "changes", "bulletins"];
+
 function stray(path: string): Complaint {
   const names = [
     "maker.yaml",
@@ -122,7 +124,9 @@ function stray(path: string): Complaint {
     "vehicles/traits.yaml",
     "vehicles/plates.yaml",
   ];
-  const meant = nearest(path, names);
+  const [top = "", ...below] = path.split("/");
+  const folder = below.length > 0 ? nearest(top, FOLDERS) : undefined;
+  const meant = folder ? [folder, ...below].join("/") : nearest(path, names);
   return {
     severity: "warning",
     rule: "stray-file",

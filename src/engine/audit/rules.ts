@@ -34,6 +34,7 @@ import { splitLeavesCarsOut } from "./rules/split-leaves-cars-out.ts";
 import { twoDeliveries } from "./rules/two-deliveries.ts";
 import { twoFiguresInForce } from "./rules/two-figures-in-force.ts";
 import { twoPartsInOnePlace } from "./rules/two-parts-in-one-place.ts";
+import { unknownUnit } from "./rules/unknown-unit.ts";
 import { wrongHand } from "./rules/wrong-hand.ts";
 
 export const RULES: readonly Rule[] = [
@@ -60,6 +61,7 @@ export const RULES: readonly Rule[] = [
   twoFiguresInForce,
   oneNameTwoConditions,
   mixedUnits,
+  unknownUnit,
   aimOutsideWindow,
   implausibleFigure,
   figurePromised,

@@ -31,17 +31,17 @@ export function render({ site, record: source }: Data): string {
   const sums = site.catalog.sums.filter((it) => it.record === record.id);
   const system = record.systems[0];
   return frame(page, {
-    title: record.id,
+    title: record.withdrawn === undefined ? record.id : `${record.id}, withdrawn`,
     description: `${record.title}. ${record.starts}.`,
     crumbs: [
       { label: "Records", address: "/records/" },
       ...(system ? [{ label: system.name, address: address("system", system.id) }] : []),
     ],
     body: html`
-<article>
+<article${record.withdrawn === undefined ? "" : html` class="withdrawn"`}>
 ${heading(record)}
 ${ended(page, record)}
-${trapBox(page, record)}
+${record.withdrawn === undefined ? trapBox(page, record) : html`<p class="said">What it said, none of which counts any more:</p>`}
 ${cautionBox(record.caution, record.cautions)}
 ${section("before-after", "Before and after", places(page, record))}
 ${section("who", "Which cars", who(page, record))}
@@ -60,7 +60,7 @@ ${section("otherwise", "What happens otherwise", record.otherwise !== undefined 
 ${section("customer", "For the customer", record.customer !== undefined && html`<blockquote><p>${record.customer}</p></blockquote>`)}
 ${section("around", "What stands around it", around(page, record))}
 ${copyLink(page, `${record.id} ${record.title}`)}
-${printFoot(page, `${record.id}, revision ${record.revision} of ${record.revised ?? record.issued}. Check before use.`)}
+${printFoot(page, `${record.id}, revision ${record.revision} of ${record.revised ?? record.issued}. ${record.withdrawn === undefined ? "Check before use" : "Withdrawn: not to be used"}.`)}
 </article>`,
     scripts: ["copy"],
   });

@@ -1,4 +1,5 @@
 import { groupBy } from "../../records/group-by.ts";
+import { findUnits } from "../../settings/find-unit.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
 
@@ -17,8 +18,10 @@ export const mixedUnits: Rule = {
     for (const [, group] of groupBy(index.settings, (it) => [`${it.component} ${it.name}`])) {
       const byUnit = groupBy(group, (it) => [it.unit]);
       if (byUnit.size < 2) continue;
-      // The unit of most figures is taken for the right one; of equally many the first.
-      const [[usual, most] = ["", []], ...others] = [...byUnit].sort(([, a], [, b]) => b.length - a.length);
+      // The unit of most figures is taken for the right one; of equally many one that the table has, then the first.
+      const [[usual, most] = ["", []], ...others] = [...byUnit].sort(
+        ([a, as], [b, bs]) => bs.length - as.length || findUnits(b).length - findUnits(a).length,
+      );
       for (const it of others.flatMap(([, figures]) => figures)) {
         const [first] = most;
         yield {
