@@ -125,7 +125,7 @@ function stray(path: string): Complaint {
     "vehicles/plates.yaml",
   ];
   const [top = "", ...below] = path.split("/");
-  const folder = below.length > 0 ? nearest(top, FOLDERS) : undefined;
+  const folder = below.length > 0 && !FOLDERS.includes(top) ? nearest(top, FOLDERS) : undefined;
   const meant = folder ? [folder, ...below].join("/") : nearest(path, names);
   return {
     severity: "warning",

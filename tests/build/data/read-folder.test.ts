@@ -26,6 +26,7 @@ test("all complaints come at once: errors before warnings, by file, by place", a
     }),
     "NOTES.md": "for ourselves",
     "makre.yaml": "name: x",
+    "parst/pump.yaml": "component: pump",
     "parts/deep/pump.yaml": "component: pump",
     "parts/pump.csv": "not read at all",
     ".hidden.yaml": "not read at all",
@@ -40,6 +41,7 @@ test("all complaints come at once: errors before warnings, by file, by place", a
     "error 3:12 words.yaml mean.0.say: 'say' is empty → mend the field",
     "warning 1:1 NOTES.md: no kind of file lies here, so it is not read → move it to vehicles/, components/, parts/, changes/<year>/ or bulletins/",
     "warning 1:1 makre.yaml: no kind of file lies here, so it is not read → did you mean maker.yaml?",
+    "warning 1:1 parst/pump.yaml: no kind of file lies here, so it is not read → did you mean parts/pump.yaml?",
     "warning 1:1 parts/deep/pump.yaml: no kind of file lies here, so it is not read → move it to vehicles/, components/, parts/, changes/<year>/ or bulletins/",
   ]);
 });
