@@ -10,7 +10,7 @@ export function showSummary(summary: BuildSummary, options: { data: string; site
       ...findings.map((finding) => `${showFinding(finding, options.data)}\n`),
       `${countFindings(findings)}: nothing was built, ${options.site} stays as it was.`,
     ].join("\n");
-  const built = `Built ${options.site}: ${counts.map(([n, what]) => `${n.toLocaleString("en")} ${what}`).join(", ")}.`;
+  const built = `Built ${options.site}: ${counts.map(([n, what]) => `${n.toLocaleString("en")} ${n === 1 ? what.replace(/s$/, "") : what}`).join(", ")}.`;
   return findings.length === 0 ? built : `${built}\n${countFindings(findings)}: npm run check shows them.`;
 }
 

@@ -6,14 +6,10 @@
  * random from each of 42 equal stretches, and the last ones of all: half of the manifest, half of the mark, before the new link and before it
  * is put in place. Of those after publishing four are taken in the same way. So the points are spread over what is done to the disk, not over
  * the time that it takes: while data are read and pages are worked out, the disk is as it was at the point before.
- *
- * Every fifth time all of the build is real. In the others Eleventy and esbuild only write what they wrote for an earlier build
- * (stand-ins.ts), which saves half of the time; everything else is real there, too, Pagefind included.
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import {
-  cpSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -34,11 +30,7 @@ import { sitePages } from "../helpers/site-pages.ts";
 import { catalogOf, TINY } from "../helpers/tiny-folder.ts";
 
 const home = mkdtempSync(join(tmpdir(), "yearmark-killed-"));
-const [data, site, finished] = ["data", "_site", "finished"].map((name) => join(home, name)) as [
-  string,
-  string,
-  string,
-];
+const [data, site] = ["data", "_site"].map((name) => join(home, name)) as [string, string];
 const HERE = import.meta.dirname;
 afterAll(() => rmSync(home, { recursive: true }));
 
@@ -48,29 +40,19 @@ interface Ran {
   readonly said: string;
 }
 
-interface Way {
-  /** Eleventy and esbuild are there. */
-  readonly real: boolean;
-  readonly env?: Record<string, string>;
-}
-
 /** Each build is of other data, so that no two sites are the same. */
 let edition = 0;
 
-function build({ real, env = {} }: Way): Ran {
+function build(env: Record<string, string> = {}): Ran {
   edition++;
   const maker = (TINY["maker.yaml"] as string).replace("Hollin model changes", `Edition ${edition}`);
   writeFileSync(join(data, "maker.yaml"), maker);
-  const before = [join(HERE, "kill-at.ts"), ...(real ? [] : [join(HERE, "stand-ins.ts")])].flatMap((it) => [
-    "--import",
-    it,
-  ]);
-  const args = [...before, resolve("scripts/build.ts"), "--data", data, "--site", site];
+  const args = ["--import", join(HERE, "kill-at.ts"), resolve("scripts/build.ts"), "--data", data, "--site", site];
   // It returns when esbuild and Pagefind are gone, too: these hold the same pipe, and outlive a build that is killed by a moment.
   const { signal, status, stdout, stderr } = spawnSync(process.execPath, args, {
     encoding: "utf8",
     // What the first one compiled saves the others half of their start.
-    env: { ...process.env, NODE_COMPILE_CACHE: join(home, "compiled"), FINISHED: finished, ...env },
+    env: { ...process.env, NODE_COMPILE_CACHE: join(home, "compiled"), ...env },
   });
   return { signal, status, said: stdout + stderr };
 }
@@ -110,12 +92,8 @@ const BEFORE = 42;
 const AFTER = 4;
 const KILLS = BEFORE + LAST.length + AFTER;
 
-/** Where they die: the points of wholly real builds, and of those with stand-ins. */
-let chosen: { real: string[]; rest: string[] };
-const deathOf = (i: number): { real: boolean; point: string } => {
-  const real = i % 5 === 0;
-  return { real, point: chosen[real ? "real" : "rest"][i] as string };
-};
+/** Where they die. */
+let points: readonly string[];
 
 /** What is published, and by which link, as it was left by the build that published it. */
 let standing: { link: string; files: ReadonlyMap<string, string> };
@@ -126,22 +104,21 @@ beforeAll(() => {
     mkdirSync(dirname(join(data, path)), { recursive: true });
     writeFileSync(join(data, path), text);
   }
-  succeed({ real: true });
-  cpSync(realpathSync(site), finished, { recursive: true });
-  chosen = { real: pointsOf({ real: true }), rest: pointsOf({ real: false }) };
+  succeed();
+  points = pointsOf();
   standing = look();
 }, 120_000);
 
-function succeed(way: Way): string {
-  const { status, said } = build(way);
+function succeed(env: Record<string, string> = {}): string {
+  const { status, said } = build(env);
   if (status !== 0) throw new Error(said);
   return said;
 }
 
-function pointsOf({ real }: Way): string[] {
+function pointsOf(): string[] {
   const file = join(home, "points");
   rmSync(file, { force: true });
-  succeed({ real, env: { POINTS_INTO: file } });
+  succeed({ POINTS_INTO: file });
   // Of what is met several times only the first: how often a folder is asked for, or esbuild spoken to, depends on how fast others answer.
   const met = readFileSync(file, "utf8")
     .trim()
@@ -157,16 +134,14 @@ function pointsOf({ real }: Way): string[] {
 
 test("the points are 50 different ones, from before the first file to the removal of the old site", () => {
   expect(KILLS).toBe(50);
-  for (const points of [chosen.real, chosen.rest]) {
-    expect(new Set(points).size).toBe(KILLS);
-    expect(points).not.toContain(undefined);
-  }
+  expect(new Set(points).size).toBe(KILLS);
+  expect(points).not.toContain(undefined);
 });
 
 describe("killed", () => {
   test.each(Array.from({ length: KILLS }, (_, i) => i))("at point %i, the site stands whole", (i) => {
-    const { real, point } = deathOf(i);
-    const { signal, said } = build({ real, env: { KILL_AT: point } });
+    const point = points[i] as string;
+    const { signal, said } = build({ KILL_AT: point });
     expect(signal, `${point} ${said}`).toBe("SIGKILL");
     const now = look();
     if (point.startsWith("after publishing: ")) {
@@ -182,10 +157,10 @@ describe("killed", () => {
 });
 
 test("the next build publishes, and leaves nothing of all those", () => {
-  expect(succeed({ real: true })).toContain("Built ");
+  expect(succeed()).toContain("Built ");
   expect(readFileSync(join(site, "index.html"), "utf8")).toContain(`<title>Edition ${edition}</title>`);
   expect(verifySite(site)).toMatchObject({ missing: [], changed: [], foreign: [] });
-  expect(readdirSync(home).sort()).toEqual([".yearmark", "_site", "compiled", "data", "finished", "points"]);
+  expect(readdirSync(home).sort()).toEqual([".yearmark", "_site", "compiled", "data", "points"]);
   expect(readdirSync(join(home, ".yearmark"))).toEqual([readlinkSync(site).split(/[\\/]/).at(-1)]);
 });
 

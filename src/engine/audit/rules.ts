@@ -35,6 +35,7 @@ import { twoDeliveries } from "./rules/two-deliveries.ts";
 import { twoFiguresInForce } from "./rules/two-figures-in-force.ts";
 import { twoPartsInOnePlace } from "./rules/two-parts-in-one-place.ts";
 import { unknownUnit } from "./rules/unknown-unit.ts";
+import { withdrawnLeavesGap } from "./rules/withdrawn-leaves-gap.ts";
 import { wrongHand } from "./rules/wrong-hand.ts";
 
 export const RULES: readonly Rule[] = [
@@ -72,6 +73,7 @@ export const RULES: readonly Rule[] = [
   cancelsNothing,
   citesWhatEnded,
   restsOnWithdrawn,
+  withdrawnLeavesGap,
   misleadingWords,
   nearlyTheSame,
 ];

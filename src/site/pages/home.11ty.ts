@@ -36,10 +36,11 @@ ${section(
 ${section(
   "systems",
   "By system",
-  html`<ul class="cards">${site.systems.map(
-    (system) =>
-      html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a> <span class="count">${counted(site.knowledge.recordsBySystem.get(system.id)?.length ?? 0, "record")}</span></li>`,
-  )}</ul>`,
+  site.systems.length > 0 &&
+    html`<ul class="cards">${site.systems.map(
+      (system) =>
+        html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a> <span class="count">${counted(site.knowledge.recordsBySystem.get(system.id)?.length ?? 0, "record")}</span></li>`,
+    )}</ul>`,
 )}
 ${section("newest", "Newest records", html`${recordList(page, newest)}<p><a href="${page.href("/records/")}">All ${counted(site.records.length, "record")}</a> · <a href="${page.href("/feeds/")}">Feeds</a></p>`)}`,
   });
