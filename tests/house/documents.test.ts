@@ -1,13 +1,17 @@
 /** The documents tell the truth: their examples run, their links lead somewhere, the commands they name exist. */
+import { spawnSync } from "node:child_process";
 import { cp, mkdir, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { Readable } from "node:stream";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { answerCommand } from "../../scripts/answer.ts";
 import { checkFolder } from "../../src/build/data/check-folder.ts";
 import { readFolder } from "../../src/build/data/read-folder.ts";
 import { showChecked } from "../../src/build/data/show-checked.ts";
+import { headersOf, tableNamed } from "../../src/build/tables/all-tables.ts";
+import { readMapping } from "../../src/build/tables/mapping.ts";
+import type { Table } from "../../src/build/tables/table.ts";
 import { onDisk } from "../helpers/tiny-folder.ts";
 
 const DOCUMENTS = ["README.md", "DEVELOPERS.md", "CHANGELOG.md"];
@@ -61,6 +65,39 @@ describe("README.md", () => {
     await writeFile(path, record.replace(/^scope: .*$/m, broken));
     expect(await check()).toContain(complaint.trim());
   });
+});
+
+test("what README.md shows of renaming, citing and writing is what the commands say", async () => {
+  const folder = await mkdtemp(join(tmpdir(), "documents-"));
+  onTestFinished(() => rm(folder, { recursive: true }));
+  await cp("data", join(folder, "data"), { recursive: true });
+  const shown = blocks(readme, "text");
+  const run = (script: string, ...words: string[]): string =>
+    spawnSync(process.execPath, [resolve("scripts", script), ...words], {
+      cwd: folder,
+      encoding: "utf8",
+    }).stdout.trim();
+  // Citing first: the example names an id that the renaming below does not touch.
+  const cited = shown.find((text) => text.startsWith("letter.md:")) as string;
+  await writeFile(join(folder, "letter.md"), `${/ 1 \| (.*)/.exec(cited)?.[1]}\n`);
+  expect(run("cite.ts", "letter.md")).toContain(cited.trim());
+  const renaming = /^npm run rename -- (\S+) (\S+) --why '(.*)'$/m.exec(readme) as RegExpExecArray;
+  const [, from = "", to = "", why = ""] = renaming;
+  const renamed = shown.find((text) => text.startsWith("Renamed ")) as string;
+  expect(run("rename.ts", from, to, "--why", why)).toBe(renamed.trim());
+  const command = /^npm run new -- (record [\s\S]*?)\n```/m.exec(readme)?.[1] as string;
+  const words = [...command.matchAll(/'([^']*)'|([^\s\\]+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? "");
+  expect(run("new.ts", ...words)).toMatch(/^Wrote data\/changes\/1975\//);
+});
+
+test("the mapping of README.md is one, and names columns that its table has", () => {
+  const text = blocks(readme, "yaml").find((block) => block.startsWith("sheets:")) as string;
+  const { sheets, findings } = readMapping("deliveries.map.yaml", text);
+  expect(findings).toEqual([]);
+  const [sheet] = sheets;
+  const known = headersOf(tableNamed(sheet?.table ?? "") as Table);
+  for (const column of [...Object.keys(sheet?.columns ?? {}), ...Object.keys(sheet?.constants ?? {})])
+    expect(known).toContain(column);
 });
 
 test("the three files of README.md that are enough for a maker pass the check", async () => {
