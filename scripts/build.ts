@@ -1,4 +1,5 @@
 /** npm run build: builds the site, without serving it; or looks whether a folder holds a whole one. */
+import { isSystemError } from "../src/build/is-system-error.ts";
 import { MISUSE, mustBeFolder, readOptions } from "./command-line.ts";
 
 const USAGE = `npm run build [-- --data DIR] [--site DIR]   builds the site of a data folder (data) and publishes it as SITE (_site)
@@ -29,16 +30,11 @@ async function build(): Promise<number> {
     return isBuilt(summary) ? 0 : 1;
   } catch (error) {
     if (error instanceof ForeignSite) console.error(error.message);
-    else if (isOfTheSystem(error))
+    else if (isSystemError(error))
       console.error(`${error.message}: nothing was published, ${values.site} stays as it was.`);
     else throw error;
     return error instanceof ForeignSite ? MISUSE : 1;
   }
-}
-
-/** A full disk or a folder that may not be written to is no fault of this program, and its trace tells nobody anything. */
-function isOfTheSystem(error: unknown): error is NodeJS.ErrnoException {
-  return error instanceof Error && "errno" in error && "syscall" in error;
 }
 
 async function verify(folder: string): Promise<number> {

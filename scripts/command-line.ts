@@ -8,6 +8,7 @@
  */
 import { statSync } from "node:fs";
 import { type ParseArgsConfig, parseArgs } from "node:util";
+import { isSystemError } from "../src/build/is-system-error.ts";
 
 /** Exit code of a command that was called wrongly. */
 export const MISUSE = 2;
@@ -32,10 +33,8 @@ export function readOptions<const T extends ParseArgsConfig>(
   }
 }
 
-/** A full disk or a folder that may not be written to is no fault of this program, and its trace tells nobody anything. */
 function endWithMessage(error: unknown): never {
-  const isOfTheSystem = error instanceof Error && "errno" in error && "syscall" in error;
-  console.error(isOfTheSystem ? error.message : error);
+  console.error(isSystemError(error) ? error.message : error);
   process.exit(1);
 }
 

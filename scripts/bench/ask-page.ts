@@ -6,11 +6,12 @@
  * first thing that happens on the page, with nothing kept from before; the further ones are asked one after the other. A result is
  * shown when it stands on the page and the frame with it is drawn.
  */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page, type Request } from "playwright-core";
+import { articlesOf } from "../../src/build/articles-of.ts";
 import { buildSite } from "../../src/build/build-site.ts";
 import { indexSearch } from "../../src/build/index-search.ts";
 import { openSite } from "../../src/build/open-site.ts";
@@ -18,11 +19,10 @@ import { progressOn } from "../../src/build/progress.ts";
 import { serve } from "../../src/build/serve.ts";
 import { writeAsk } from "../../src/build/write-ask.ts";
 import { writeData } from "../../src/build/write-data.ts";
-import { askIndexOf, textsOf } from "../../src/engine/answers/ask-index.ts";
-import { cardAddress } from "../../src/engine/ask/card.ts";
 import type { Catalog } from "../../src/engine/records/catalog.ts";
 import { makeFolder } from "./make-folder.ts";
 import { random } from "./random.ts";
+import { writeFolder } from "./write-folder.ts";
 
 export interface AskPageSizes {
   readonly records: number;
@@ -90,10 +90,7 @@ export async function benchAskPage(
 }
 
 async function manyRecords(folder: string, records: number): Promise<string> {
-  for (const [path, text] of makeFolder(records)) {
-    await mkdir(dirname(join(folder, path)), { recursive: true });
-    await writeFile(join(folder, path), text);
-  }
+  await writeFolder(makeFolder(records), folder);
   return folder;
 }
 
@@ -101,14 +98,8 @@ async function manyRecords(folder: string, records: number): Promise<string> {
 async function putInPlace(folder: string, place: string): Promise<Catalog> {
   const site = await openSite(folder);
   const { catalog } = site.knowledge;
-  const titles = new Map(askIndexOf(catalog).cards.map((card) => [cardAddress(card), `${card.id} ${card.title}`]));
-  const articles = textsOf(catalog).map(([address, text]) => ({
-    address,
-    title: titles.get(address) ?? address,
-    text,
-  }));
   await rm(join(place, "pagefind"), { recursive: true });
-  await writeAsk(catalog, place, await indexSearch(place, articles, catalog.maker.language));
+  await writeAsk(catalog, place, await indexSearch(place, articlesOf(catalog), catalog.maker.language));
   await writeData(site, place);
   return catalog;
 }

@@ -1,10 +1,11 @@
 /** One size of data: generates it, builds it and its bare twin in turn, and takes the medians. */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { type BareTwin, makeBareTwin } from "./make-bare-twin.ts";
 import { makeFolder } from "./make-folder.ts";
 import { type Cost, type Figures, measure } from "./measure.ts";
+import { writeFolder } from "./write-folder.ts";
 
 const SCRIPTS = join(import.meta.dirname, "..");
 
@@ -31,10 +32,7 @@ export async function bench(records: number, runs: number, note: (line: string) 
   const home = await mkdtemp(join(tmpdir(), "yearmark-bench-"));
   try {
     const data = join(home, "data");
-    for (const [path, text] of makeFolder(records)) {
-      await mkdir(dirname(join(data, path)), { recursive: true });
-      await writeFile(join(data, path), text);
-    }
+    await writeFolder(makeFolder(records), data);
     const ours: Cost[] = [];
     const bare: Cost[] = [];
     let twin: BareTwin | undefined;

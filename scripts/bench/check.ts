@@ -1,10 +1,11 @@
 /** How long the check of a data folder takes, beside the least that it has to do: its files read and parsed. */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { median } from "./bench.ts";
 import { makeFolder } from "./make-folder.ts";
 import { type Figures, measure } from "./measure.ts";
+import { writeFolder } from "./write-folder.ts";
 
 export const CHECK_SIZES = [1_000, 10_000];
 const RUNS = 3;
@@ -23,10 +24,7 @@ export async function benchCheck(sizes: readonly number[], note: (line: string) 
     const home = await mkdtemp(join(tmpdir(), "yearmark-bench-check-"));
     try {
       const folder = makeFolder(records);
-      for (const [path, text] of folder) {
-        await mkdir(dirname(join(home, path)), { recursive: true });
-        await writeFile(join(home, path), text);
-      }
+      await writeFolder(folder, home);
       const runs: { check: Figures; bare: Figures }[] = [];
       // In turn, so that whatever else the machine does falls on both.
       for (let run = 1; run <= RUNS; run++) {

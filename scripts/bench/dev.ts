@@ -6,13 +6,14 @@
  * page that holds the new text, whichever is later. The edits while the text search is still being indexed stand apart.
  */
 import { type ChildProcess, spawn } from "node:child_process";
-import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { chromium, type Page } from "playwright-core";
 import { makeFolder } from "./make-folder.ts";
 import { measure } from "./measure.ts";
+import { writeFolder } from "./write-folder.ts";
 
 export interface DevSizes {
   readonly records: number;
@@ -48,10 +49,7 @@ export async function benchDev(sizes: DevSizes, browserPath: string, say: (line:
   try {
     say(`making ${sizes.records} records`);
     const folder = join(home, "data");
-    for (const [path, text] of makeFolder(sizes.records)) {
-      await mkdir(dirname(join(folder, path)), { recursive: true });
-      await writeFile(join(folder, path), text);
-    }
+    await writeFolder(makeFolder(sizes.records), folder);
     const record = [...makeFolder(sizes.records).keys()].filter(
       (path) => path.endsWith(".md") && path.startsWith("changes/"),
     );

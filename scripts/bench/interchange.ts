@@ -1,7 +1,7 @@
 /** One part on one car, and all retrofits of one car, in Chromium slowed down, for growing numbers of parts in chains. */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { build } from "esbuild";
 import { type Browser, chromium } from "playwright-core";
 import { readFolder } from "../../src/build/data/read-folder.ts";
@@ -15,6 +15,7 @@ import type { askChains, ChainQuestions, ChainTimes } from "./ask-chains.ts";
 import { makeChains } from "./make-chains.ts";
 import { makeFolder } from "./make-folder.ts";
 import { type Random, random } from "./random.ts";
+import { writeFolder } from "./write-folder.ts";
 
 export interface InterchangeSizes {
   readonly parts: readonly number[];
@@ -64,10 +65,7 @@ export async function benchInterchange(
 export async function madeUpCars(): Promise<Catalog> {
   const folder = await mkdtemp(join(tmpdir(), "yearmark-chains-"));
   try {
-    for (const [path, text] of makeFolder(50)) {
-      await mkdir(dirname(join(folder, path)), { recursive: true });
-      await writeFile(join(folder, path), text);
-    }
+    await writeFolder(makeFolder(50), folder);
     const { catalog } = await readFolder(folder);
     if (!catalog) throw new Error("the generated folder has errors");
     return catalog;

@@ -2,9 +2,9 @@
  * One step on the page "this car", with many records, in Chromium slowed down four times: from the press to the new verdicts on
  * the screen, as the browser itself reports it, and until everything is worked out. And how many bytes the page loads for one car of the data folder.
  */
-import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { buildSite } from "../../src/build/build-site.ts";
@@ -18,6 +18,7 @@ import type { Slice } from "../../src/engine/records/slice.ts";
 import { span, type Trait, writtenValue } from "../../src/engine/scope/trait.ts";
 import { makeFolder } from "./make-folder.ts";
 import { random } from "./random.ts";
+import { writeFolder } from "./write-folder.ts";
 
 export interface PageSizes {
   readonly records: number;
@@ -60,10 +61,7 @@ export async function benchPage(
     await served.close();
     say(`making ${sizes.records} records`);
     const folder = join(home, "many");
-    for (const [path, text] of makeFolder(sizes.records)) {
-      await mkdir(dirname(join(folder, path)), { recursive: true });
-      await writeFile(join(folder, path), text);
-    }
+    await writeFolder(makeFolder(sizes.records), folder);
     const many = await catalogIn(folder);
     // The page and its scripts are the same whatever the data: only the documents of the lines are put in their place.
     await writeData(await openSite(folder), place);

@@ -1,9 +1,10 @@
 /** The data folder of the repository with pieces of its files written differently, read without a disk. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { dataFilesOf } from "../../src/build/data/data-files.ts";
 import { locate, type ReadFolder } from "../../src/build/data/read-folder.ts";
 import type { Source } from "../../src/build/data/source.ts";
-import { type DataFile, kindOf } from "../../src/engine/records/file-kinds.ts";
+import { kindOf } from "../../src/engine/records/file-kinds.ts";
 import { readCatalog } from "../../src/engine/records/read-catalog.ts";
 import { DATA } from "./demo-data.ts";
 import { sourceOf } from "./tiny-folder.ts";
@@ -39,14 +40,7 @@ export function demoChanged(edits: readonly Edit[]): ReadFolder {
       ),
     );
   }
-  const files = [...sources].map(
-    ([path, { value, faults }]): DataFile => ({
-      path,
-      kind: kindOf(path) as DataFile["kind"],
-      value,
-      broken: faults.length > 0,
-    }),
-  );
+  const files = dataFilesOf(sources);
   const { complaints, ...read } = readCatalog(files);
   const all = [...[...sources.values()].flatMap((source) => source.faults), ...complaints];
   return {

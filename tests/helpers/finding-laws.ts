@@ -1,24 +1,22 @@
 /** What holds for every finding about any data folder, however it was spoilt; and a folder read without a disk. */
+import { dataFilesOf } from "../../src/build/data/data-files.ts";
 import { type Finding, locate, type ReadFolder } from "../../src/build/data/read-folder.ts";
 import { RULE_TEXTS } from "../../src/build/data/rule-texts.ts";
 import { harmless, showFinding } from "../../src/build/data/show-findings.ts";
 import type { Position, Source } from "../../src/build/data/source.ts";
-import { type DataFile, kindOf } from "../../src/engine/records/file-kinds.ts";
+import { kindOf } from "../../src/engine/records/file-kinds.ts";
 import { readCatalog } from "../../src/engine/records/read-catalog.ts";
 import { type Folder, sourceOf } from "./tiny-folder.ts";
 
 /** `known` holds what was read before, by path: it is taken where the text is the same. */
 export function folderOf(texts: Folder, known: ReadonlyMap<string, Source> = new Map()): ReadFolder {
   const sources = new Map<string, Source>();
-  const files: DataFile[] = [];
   for (const [path, text] of Object.entries(texts).sort(([a], [b]) => (a < b ? -1 : 1))) {
-    const kind = kindOf(path);
-    if (!kind) continue;
+    if (!kindOf(path)) continue;
     const before = known.get(path);
-    const source = before?.text === text ? before : sourceOf(path, text);
-    sources.set(path, source);
-    files.push({ path, kind, value: source.value, broken: source.faults.length > 0 });
+    sources.set(path, before?.text === text ? before : sourceOf(path, text));
   }
+  const files = dataFilesOf(sources);
   const { complaints, ...read } = readCatalog(files);
   const all = [...[...sources.values()].flatMap(({ faults }) => faults), ...complaints];
   const findings = all.map((complaint) => locate(complaint, sources.get(complaint.file)));

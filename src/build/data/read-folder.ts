@@ -3,9 +3,10 @@ import { readdirSync, readFileSync, type Stats, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
-import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
+import { FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
 import { type ReadCatalog, readCatalog } from "../../engine/records/read-catalog.ts";
 import { nearest } from "../../engine/scope/nearest.ts";
+import { dataFilesOf } from "./data-files.ts";
 import { MAX_BYTES, type Position, readSource, type Source, unreadable } from "./source.ts";
 
 /** A complaint with its place in the text, ready to be shown. */
@@ -33,7 +34,6 @@ export async function readFolder(
 ): Promise<ReadFolder> {
   const sources = new Map<string, Source>();
   const stamps = new Map<string, string>();
-  const files: DataFile[] = [];
   const complaints: Complaint[] = [];
   for (const path of listFiles(folder)) {
     const kind = kindOf(path);
@@ -50,8 +50,8 @@ export async function readFolder(
     sources.set(path, source);
     if (known || Date.now() - stats.ctimeMs > SETTLED) stamps.set(path, stamp);
     complaints.push(...source.faults);
-    files.push({ path, kind, value: source.value, broken: source.faults.length > 0 });
   }
+  const files = dataFilesOf(sources);
   const read = readCatalog(files, before?.kept);
   const findings = [...complaints, ...read.complaints].map((complaint) =>
     locate(complaint, sources.get(complaint.file)),

@@ -1,7 +1,8 @@
 /** npm run export: every table of a data folder as CSV files in a folder, or as sheets of one workbook; import reads both back. */
 import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { type DataFile, kindOf } from "../../engine/records/file-kinds.ts";
+import type { DataFile } from "../../engine/records/file-kinds.ts";
+import { dataFilesOf } from "../data/data-files.ts";
 import { readFolder } from "../data/read-folder.ts";
 import { headersOf, TABLES } from "./all-tables.ts";
 import { guard } from "./formula-guard.ts";
@@ -23,10 +24,7 @@ export interface ExportOptions {
 
 export async function exportTables({ data, to, tables, overwrite }: ExportOptions, say: Say): Promise<number> {
   const { sources, findings } = await readFolder(data);
-  const files = [...sources].flatMap(([path, { value, faults }]): DataFile[] => {
-    const kind = kindOf(path);
-    return kind ? [{ path, kind, value, broken: faults.length > 0 }] : [];
-  });
+  const files = dataFilesOf(sources);
   const broken = files.filter((file) => file.broken).map(({ path }) => path);
   if (broken.length > 0) {
     say(`${broken.join(", ")}: cannot be read, so an export would lack it; mend it first (npm run check)`);

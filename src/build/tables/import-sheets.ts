@@ -1,6 +1,6 @@
 /** npm run import: from spreadsheet files to a data folder, tried out first and written only when told. */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { type DataFile, kindOf } from "../../engine/records/file-kinds.ts";
+import { dataFilesOf } from "../data/data-files.ts";
 import { type ReadFolder, readFolder } from "../data/read-folder.ts";
 import { countFindings, showFinding } from "../data/show-findings.ts";
 import { schemaAddress } from "../write/schema-address.ts";
@@ -125,13 +125,8 @@ function closing({ texts }: Plan, { sources }: ReadFolder, { write, data }: Impo
 }
 
 function folderOf(data: string, { sources, catalog }: ReadFolder): Parameters<typeof planImport>[0] {
-  const files = new Map<string, DataFile>();
-  for (const [path, { value, faults }] of sources) {
-    const kind = kindOf(path);
-    if (kind) files.set(path, { path, kind, value, broken: faults.length > 0 });
-  }
   return {
-    files,
+    files: new Map(dataFilesOf(sources).map((file) => [file.path, file])),
     text: (path) => sources.get(path)?.text ?? "",
     schema: (path, kind) => catalog && schemaAddress(data, path, kind, catalog.maker.site),
   };

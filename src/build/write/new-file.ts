@@ -1,7 +1,7 @@
 /** The file of a new record, part or bulletin, from answers; it is looked at as if it lay there already, and nothing is written here. */
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { FileKindName } from "../../engine/records/file-kinds.ts";
-import { newlyFound } from "../data/audited.ts";
+import { audited, newlyFound } from "../data/audited.ts";
 import type { Finding, ReadFolder } from "../data/read-folder.ts";
 import type { Answers } from "./field.ts";
 import { fileText } from "./file-text.ts";
@@ -36,7 +36,7 @@ export function newFile(
     old === undefined
       ? fileText(file, value, schemaAddress(folder, path, file, read.catalog.maker.site))
       : updatedText(file, old, value);
-  const now = readWith(read, new Map()).findings;
+  const now = audited({ ...read, complaints: read.findings });
   const { findings } = readWith(read, new Map([[path, text]]));
   return { path, text, grown: old !== undefined, findings: newlyFound(findings, now) };
 }

@@ -1,7 +1,8 @@
 /** Reads a data folder as it would be with some files written otherwise, audit included, so that nothing is written that does not hold. */
-import { type DataFile, FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
+import { FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
 import { readCatalog } from "../../engine/records/read-catalog.ts";
 import { audited } from "../data/audited.ts";
+import { dataFilesOf } from "../data/data-files.ts";
 import { byGravity, type Finding, locate, type ReadFolder } from "../data/read-folder.ts";
 import { readSource, type Source } from "../data/source.ts";
 
@@ -19,11 +20,7 @@ export function readWith(
     sources.set(path, readSource(path, text, body));
   }
   const sorted = [...sources].sort(([a], [b]) => (a < b ? -1 : 1));
-  const whole = readCatalog(
-    sorted.map(([path, { value, faults }]): DataFile => {
-      return { path, kind: kindOf(path) as DataFile["kind"], value, broken: faults.length > 0 };
-    }),
-  );
+  const whole = readCatalog(dataFilesOf(sorted));
   const findings: Finding[] = [...sorted.flatMap(([, source]) => source.faults), ...audited(whole)]
     .map((complaint) => locate(complaint, sources.get(complaint.file), sources))
     .sort(byGravity);

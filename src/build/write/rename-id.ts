@@ -3,6 +3,7 @@
  * was left as it is. Nothing is written here.
  */
 import { type FileKindName, kindOf } from "../../engine/records/file-kinds.ts";
+import { audited } from "../data/audited.ts";
 import type { Finding, ReadFolder } from "../data/read-folder.ts";
 import { fieldsIn } from "./fields-in.ts";
 import { fileText } from "./file-text.ts";
@@ -68,7 +69,7 @@ export function renameId(
     before === undefined ? fileText("moved", { moved }, schema) : updatedText("moved", before, { moved }),
   );
   const after = readWith(read, files, gone).findings;
-  const now = readWith(read, new Map()).findings;
+  const now = audited({ ...read, complaints: read.findings });
   // Ids stand in what is said, so only the number tells whether something was found that was not there before.
   const worse = after.filter(isError).length > now.filter(isError).length ? after.filter(isError) : [];
   if (worse.length > 0) return refuse("the folder would not hold afterwards, so nothing was changed", worse);
@@ -79,7 +80,7 @@ function refuse(refused: string, findings: readonly Finding[] = []): NotRenamed 
   return { refused, findings };
 }
 
-function isError(finding: Finding): boolean {
+function isError(finding: Pick<Finding, "severity">): boolean {
   return finding.severity === "error";
 }
 

@@ -1,4 +1,5 @@
-/** Writes files, or says in one line why that was not possible: a full disk is no fault of this program, and a trace tells nobody anything. */
+/** Writes files, or says in one line why that was not possible. */
+import { isSystemError } from "../is-system-error.ts";
 import { writeFiles } from "./write-files.ts";
 
 /** Nothing when all is well. */
@@ -7,7 +8,7 @@ export function tryWrite(...all: Parameters<typeof writeFiles>): string | undefi
     writeFiles(...all);
     return undefined;
   } catch (error) {
-    if (!(error instanceof Error && "syscall" in error)) throw error;
+    if (!isSystemError(error)) throw error;
     return `${error.message}. Nothing was written.`;
   }
 }

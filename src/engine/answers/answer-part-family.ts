@@ -13,6 +13,7 @@
  *   built with first stands first; else the lower number.
  */
 import type { PartIndex } from "../interchange/part-index.ts";
+import { carsBuiltWith } from "../interchange/part-index.ts";
 import type { Part } from "../records/catalog.ts";
 import { yearsOf } from "../records/concerned.ts";
 import { type StandsIn, type StatementOf, type Supersedes, statementsOf } from "../records/statement.ts";
@@ -182,7 +183,7 @@ function inOrder(index: PartIndex, members: readonly string[], said: readonly Sa
 function sinceOf(index: PartIndex, number: string): number {
   if (number === NO_PART) return Number.MIN_SAFE_INTEGER;
   const { space, catalog } = index;
-  const built = space.any((index.builtWith.get(number) ?? []).map((it) => it.scope.cars));
+  const built = carsBuiltWith(index, number);
   return yearsOf(space, space.sets.and(built, catalog.buildable))[0] ?? Number.MAX_SAFE_INTEGER;
 }
 

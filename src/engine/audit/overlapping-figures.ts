@@ -7,6 +7,7 @@ import { inForce } from "./in-force.ts";
 import { pairs } from "./pairs.ts";
 import { placeOf } from "./place-of.ts";
 import type { Fault, World } from "./rule.ts";
+import { whose } from "./whose.ts";
 
 type Figure = Setting | Interval;
 
@@ -37,7 +38,7 @@ export function* overlappingFigures(
       if (first.figure === second.figure || !isMeant(one, other) || !sets.meet(first.cars, second.cars)) continue;
       const both = sets.minus(sets.and(first.cars, second.cars), bothFitted(catalog, one.scope, other.scope));
       if (both === NONE) continue;
-      const by = one.record === other.record ? "by another line of this record" : `by ${one.record}`;
+      const by = `by ${whose(other.record, one.record)}`;
       yield {
         at: placeOf(catalog, other, "scope"),
         message: `'${other.name}' is ${sayFigure(other)} here, and ${sayFigure(one)} ${by} on the same cars`,

@@ -5,7 +5,7 @@
 import { idOf, type Supersedes } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { companionStanding } from "./companion-standing.ts";
-import { type PartIndex, whereHolds } from "./part-index.ts";
+import { carsBuiltWith, type PartIndex, whereHolds } from "./part-index.ts";
 import type { Reported } from "./reported.ts";
 
 export interface Current {
@@ -67,7 +67,7 @@ interface Route {
 /** The cars that a number is asked for: those that were built with it, if it may be one of them. */
 export function askedFor(index: PartIndex, part: string, cars: CarSet): CarSet {
   const { sets } = index.space;
-  const built = index.space.any((index.builtWith.get(part) ?? []).map((it) => it.scope.cars));
+  const built = carsBuiltWith(index, part);
   const own = sets.and(cars, built);
   return own === NONE ? cars : own;
 }

@@ -8,6 +8,7 @@ import type { Built, Mixed } from "../records/statement.ts";
 import { NONE } from "../scope/diagram.ts";
 import { type Belonging, belongsAt } from "./belongs.ts";
 import type { PartIndex } from "./part-index.ts";
+import { carsBuiltWith } from "./part-index.ts";
 import { sitsAt } from "./places.ts";
 import type { Reported } from "./reported.ts";
 
@@ -30,7 +31,7 @@ export function broughtAlong(index: PartIndex, place: string, on: Reported): Ins
   });
   const found = new Map<string, Inside>();
   for (const unit of units) {
-    const built = space.any((index.builtWith.get(unit) ?? []).map((it) => it.scope.cars));
+    const built = carsBuiltWith(index, unit);
     const cars = space.sets.and(built, catalog.buildable);
     const its = cars === NONE ? [NOT_KNOWN] : belongsAt(index, place, cars);
     const isMisfit = on.misfits.some((it) => it.part === unit);

@@ -47,6 +47,11 @@ export function openPartIndex(catalog: Catalog): PartIndex {
   return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, contentsOf, settings, ended };
 }
 
+/** The cars that the plant fitted a part to, or in a mixed stretch may have. */
+export function carsBuiltWith({ builtWith, space }: Pick<PartIndex, "builtWith" | "space">, part: string): CarSet {
+  return space.any((builtWith.get(part) ?? []).map((statement) => statement.scope.cars));
+}
+
 /**
  * Those of the cars for which a statement holds: within its scope, in its place, and not ended by another record. Where nobody
  * says which place is meant, a permission for one place permits nothing, and a refusal for one place refuses.

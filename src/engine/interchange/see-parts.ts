@@ -11,7 +11,7 @@
 import type { StandsIn } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
 import { belongsAt, isPart, partIn } from "./belongs.ts";
-import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
+import { carsBuiltWith, isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 import { builtPlaces, sitsAt } from "./places.ts";
 import { type Misfit, nothingReported, type Reported } from "./reported.ts";
 import { isPermitted, standsFor } from "./stands-for.ts";
@@ -52,8 +52,8 @@ function note(map: Map<string, string[]>, place: string, part: string): void {
   if (!before.includes(part)) map.set(place, [...before, part]);
 }
 
-function isBuiltIn({ space, builtWith }: PartIndex, part: string, cars: CarSet): boolean {
-  return space.sets.within(cars, space.any((builtWith.get(part) ?? []).map((it) => it.scope.cars)));
+function isBuiltIn(index: PartIndex, part: string, cars: CarSet): boolean {
+  return index.space.sets.within(cars, carsBuiltWith(index, part));
 }
 
 function wherePermitted(index: PartIndex, part: string, cars: CarSet): readonly string[] {

@@ -1,7 +1,7 @@
 import { belongsAt } from "../../interchange/belongs.ts";
 import { companionStanding } from "../../interchange/companion-standing.ts";
 import { fitsAt, mayBeFitted } from "../../interchange/fits.ts";
-import { isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
+import { carsBuiltWith, isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
 import { builtPlaces, isOtherHand } from "../../interchange/places.ts";
 import { nothingReported } from "../../interchange/reported.ts";
 import { standsFor } from "../../interchange/stands-for.ts";
@@ -68,7 +68,7 @@ function hasCompanions(index: PartIndex, { part }: StandsIn): boolean {
 }
 
 function asked(index: PartIndex, { old }: Supersedes): CarSet {
-  const built = index.space.any((index.builtWith.get(old) ?? []).map((it) => it.scope.cars));
+  const built = carsBuiltWith(index, old);
   return built === NONE ? index.catalog.buildable : built;
 }
 
@@ -103,10 +103,7 @@ function* closedFits(world: World, it: StandsIn): Generator<Fault> {
 /** A companion in whose place another part belongs, of which no record says that the companion may stand in for it, or may not. */
 function* unspokenCompanions(world: World, it: StandsIn): Generator<Fault> {
   const { catalog, index } = world;
-  const built =
-    it.for === undefined
-      ? catalog.buildable
-      : index.space.any((index.builtWith.get(it.for) ?? []).map((one) => one.scope.cars));
+  const built = it.for === undefined ? catalog.buildable : carsBuiltWith(index, it.for);
   const cars = catalog.space.sets.and(catalog.buildable, whereHolds(index, it, built, it.place));
   for (const [i, companion] of it.with.entries())
     for (const place of builtPlaces(index, companion).filter((one) => !isOtherHand(index, companion, one)))

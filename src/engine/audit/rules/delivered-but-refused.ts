@@ -1,4 +1,4 @@
-import { isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
+import { carsBuiltWith, isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
 import type { Supersedes } from "../../records/statement.ts";
 import { type CarSet, NONE } from "../../scope/diagram.ts";
 import { placeOf } from "../place-of.ts";
@@ -52,7 +52,7 @@ export const deliveredButRefused: Rule = {
 function sentFor(index: PartIndex, old: string): { rule: Supersedes; cars: CarSet }[] {
   const { sets } = index.space;
   const { buildable } = index.catalog;
-  const fitted = index.space.any((index.builtWith.get(old) ?? []).map((it) => it.scope.cars));
+  const fitted = carsBuiltWith(index, old);
   const built = sets.and(buildable, fitted);
   const reached = new Map<string, CarSet>([[old, built === NONE ? buildable : built]]);
   const sent = new Map<Supersedes, CarSet>();

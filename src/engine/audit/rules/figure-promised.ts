@@ -1,4 +1,4 @@
-import { isPermission, whereHolds } from "../../interchange/part-index.ts";
+import { carsBuiltWith, isPermission, whereHolds } from "../../interchange/part-index.ts";
 import type { Setting, StandsIn } from "../../records/statement.ts";
 import { type CarSet, NONE } from "../../scope/diagram.ts";
 import { inForce } from "../in-force.ts";
@@ -101,10 +101,7 @@ function wordsOf(text: string): string[] {
 /** Cars of the permission that have the part, and what goes along with it. */
 function fittedCars({ catalog, index }: World, it: StandsIn): CarSet {
   const { space } = catalog;
-  const belongs =
-    it.for === undefined
-      ? catalog.buildable
-      : space.any((index.builtWith.get(it.for) ?? []).map((one) => one.scope.cars));
+  const belongs = it.for === undefined ? catalog.buildable : carsBuiltWith(index, it.for);
   const cars = space.sets.and(whereHolds(index, it, catalog.buildable, it.place), belongs);
   return [it.part, ...it.with].reduce((set, part) => {
     const trait = space.askedFitted(part);

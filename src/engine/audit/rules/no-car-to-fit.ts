@@ -1,4 +1,4 @@
-import { isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
+import { carsBuiltWith, isPermission, type PartIndex, whereHolds } from "../../interchange/part-index.ts";
 import { NONE } from "../../scope/diagram.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
@@ -35,7 +35,7 @@ export const noCarToFit: Rule = {
         if (it.for === undefined || !isPermission(it) || otherwise.has(it.for)) continue;
         // What has no place on the car (oil, brake fluid) is never said to be built in.
         if (catalog.components.get(catalog.parts.get(it.for)?.component ?? "")?.places.length === 0) continue;
-        const built = index.space.any((index.builtWith.get(it.for) ?? []).map((statement) => statement.scope.cars));
+        const built = carsBuiltWith(index, it.for);
         const cars = catalog.space.sets.and(catalog.buildable, whereHolds(index, it, built, it.place));
         // A statement that was ended for all its cars is history.
         if (cars !== NONE || whereHolds(index, it, catalog.buildable, it.place) === NONE) continue;
@@ -51,7 +51,7 @@ export const noCarToFit: Rule = {
         };
       }
     for (const [old, rules] of index.ordersOf) {
-      const built = index.space.any((index.builtWith.get(old) ?? []).map((statement) => statement.scope.cars));
+      const built = carsBuiltWith(index, old);
       if (built === NONE || otherwise.has(old)) continue;
       for (const rule of rules) {
         const cars = whereHolds(index, rule, catalog.buildable);

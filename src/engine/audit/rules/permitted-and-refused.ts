@@ -5,6 +5,7 @@ import { bothFitted } from "../both-fitted.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
+import { whose } from "../whose.ts";
 
 /**
  * Of a permission and a refusal of the same part where the same other one belongs, no built car is in the scopes of both. No car
@@ -49,7 +50,7 @@ export const permittedAndRefused: Rule = {
           const where = other === "" ? "where nothing belongs" : `in place of ${other}`;
           yield {
             at: placeOf(catalog, permission),
-            message: `${part} ${where} is permitted here and refused by ${refusal.record === permission.record ? "another line of this record" : refusal.record} on the same cars`,
+            message: `${part} ${where} is permitted here and refused by ${whose(permission.record, refusal.record)} on the same cars`,
             hint: "the answer is 'must not' until one of the two scopes is mended or one of the records cancelled",
             records: [permission.record, refusal.record],
             names: [part, ...(other === "" ? [] : [other])],

@@ -1,4 +1,4 @@
-import { whereHolds } from "../../interchange/part-index.ts";
+import { carsBuiltWith, whereHolds } from "../../interchange/part-index.ts";
 import { NONE } from "../../scope/diagram.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
@@ -28,7 +28,7 @@ export const splitLeavesCarsOut: Rule = {
     const { sets } = catalog.space;
     for (const [old, rules] of index.ordersOf) {
       if (new Set(rules.map((rule) => rule.new)).size < 2) continue;
-      const built = index.space.any((index.builtWith.get(old) ?? []).map((it) => it.scope.cars));
+      const built = carsBuiltWith(index, old);
       const served = index.space.any(rules.map((rule) => whereHolds(index, rule, catalog.buildable)));
       const left = sets.minus(sets.and(catalog.buildable, built), served);
       const [first] = rules;

@@ -4,6 +4,7 @@ import { bothFitted } from "../both-fitted.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
+import { whose } from "../whose.ts";
 
 /**
  * Of any two rules for one number that deliver other numbers, no built car is in the scopes of both. Where each asks for a part of
@@ -39,7 +40,7 @@ export const twoDeliveries: Rule = {
           bothFitted(catalog, one.scope, other.scope),
         );
         if (both === NONE) continue;
-        const by = one.record === other.record ? "another line of this record" : one.record;
+        const by = whose(other.record, one.record);
         yield {
           at: placeOf(catalog, other),
           message: `who orders ${old} gets ${other.new} here, and ${one.new} by ${by} for the same cars`,

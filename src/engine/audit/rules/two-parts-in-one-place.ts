@@ -3,6 +3,7 @@ import { NONE } from "../../scope/diagram.ts";
 import { pairs } from "../pairs.ts";
 import { placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
+import { whose } from "../whose.ts";
 
 /** Of any two statements about a place that name other parts, no built car is in the scopes of both. */
 export const twoPartsInOnePlace: Rule = {
@@ -26,7 +27,7 @@ export const twoPartsInOnePlace: Rule = {
         if (both === NONE) continue;
         yield {
           at: placeOf(catalog, other, "scope"),
-          message: `'${place}' holds ${sayParts(other)} here, and ${sayParts(one)} by ${whose(one, other)} on the same cars`,
+          message: `'${place}' holds ${sayParts(other)} here, and ${sayParts(one)} by ${whose(other.record, one.record)} on the same cars`,
           hint: "end the one scope where the other begins",
           records: [other.record, one.record],
           names: [place, ...partsOf(other), ...partsOf(one)],
@@ -43,8 +44,4 @@ function partsOf(it: Built | Mixed): string[] {
 
 function sayParts(it: Built | Mixed): string {
   return it.type === "mixed" ? `any of ${[...it.parts].sort().join(", ")}` : (it.part ?? "nothing");
-}
-
-function whose(one: Built | Mixed, other: Built | Mixed): string {
-  return one.record === other.record ? "another line of this record" : one.record;
 }
