@@ -27,8 +27,8 @@ const FOLDER: Folder = {
 const sourcesOf = (folder: Folder): ReadFolder["sources"] =>
   new Map(Object.entries(folder).map(([path, text]) => [path, sourceOf(path, text)]));
 const rename = (folder: Folder, old: string, next: string, kind?: RenamedKind) => {
-  const { catalog, complaints } = readTexts(folder);
-  const read = { catalog, sources: sourcesOf(folder), findings: complaints } as unknown as ReadFolder;
+  const whole = readTexts(folder);
+  const read = { ...whole, sources: sourcesOf(folder), findings: whole.complaints } as unknown as ReadFolder;
   return renameId("data", read, new Map(Object.entries(folder)), { old, next, kind, why: "Renamed." });
 };
 const applied = (folder: Folder, renamed: ReturnType<typeof rename>): Folder => {
