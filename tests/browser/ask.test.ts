@@ -217,19 +217,46 @@ test("where the answer depends on the line, the line is asked, and one press add
   }
 });
 
-test("the way back leads to the question before, and forward again", async () => {
+describe.each([
+  ["typed at once", () => Promise.resolve()],
+  ["typed slowly", (page: Page) => page.waitForURL(new RegExp(`q=${year}$`))],
+])("a question, %s,", (_, typeOn) => {
+  test("is one step: the way back leads to the question before, and forward again", async () => {
+    const page = await openAsked(QUESTION);
+    const before = await results(page);
+    const input = page.getByRole("searchbox");
+    await input.fill(String(year));
+    await typeOn(page);
+    await input.press("Enter");
+    await page.getByRole("button", { name: `Year: ${year}` }).waitFor();
+    expect(await input.inputValue()).toBe(String(year));
+    await page.goBack();
+    await page.getByRole("button", { name: `System: ${system}` }).waitFor();
+    await untilAnswered(page);
+    expect(await input.inputValue()).toBe(QUESTION);
+    expect(await results(page)).toEqual(before);
+    await page.goForward();
+    await page.getByRole("button", { name: `Year: ${year}` }).waitFor();
+    expect(await input.inputValue()).toBe(String(year));
+  });
+});
+
+test("what is half typed is no step of its own, and is there again after a look at a record", async () => {
   const page = await openAsked(QUESTION);
-  const before = await results(page);
   const input = page.getByRole("searchbox");
+  const steps = await page.evaluate(() => history.length);
+  for (const typed of [String(year), `${year} `, `${year} ${line?.name}`]) {
+    await input.fill(typed);
+    await page.waitForURL((url) => url.searchParams.get("q") === typed.trim());
+  }
+  expect(await page.evaluate(() => history.length)).toBe(steps + 1);
   await input.fill(String(year));
-  await input.press("Enter");
+  await page.getByRole("button", { name: `Line: ${line?.name}` }).waitFor({ state: "detached" });
+  await page.locator(".found .records a").first().click();
+  await page.waitForURL(/\/records\//);
+  await page.goBack();
   await page.getByRole("button", { name: `Year: ${year}` }).waitFor();
   expect(await input.inputValue()).toBe(String(year));
-  await page.goBack();
-  await page.getByRole("button", { name: `System: ${system}` }).waitFor();
-  await untilAnswered(page);
-  expect(await input.inputValue()).toBe(QUESTION);
-  expect(await results(page)).toEqual(before);
 });
 
 test("an address that was sent on shows what its sender saw", async () => {

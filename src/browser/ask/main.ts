@@ -7,8 +7,9 @@ import type { AskAnswer } from "../../engine/answers/shapes/ask.ts";
 import { viewAsked } from "../../engine/answers/view-asked.ts";
 import { openStorage, recentCars } from "../car/recent.ts";
 import { readAddress as readCar, type Step, withStep } from "../car/state.ts";
-import { type Asked, anew, readAddress, writeAddress } from "./address.ts";
+import { type Asked, anew, readAddress } from "./address.ts";
 import type { Answered } from "./answers.ts";
+import { keepScroll, restoreScroll, step, typed } from "./steps.ts";
 import { answersView } from "./view/answer.ts";
 import { chipsView } from "./view/chips.ts";
 import { facetsView } from "./view/facets.ts";
@@ -85,10 +86,7 @@ async function ask(asked: Asked, typing = false): Promise<void> {
   const { answerHeard } = await import("./answers.ts");
   const answered = await answerHeard(root, world, heard, asked);
   draw({ answered });
-  if (isNewest() && typeof history.state?.y === "number") {
-    scrollTo(0, history.state.y);
-    history.replaceState(null, "");
-  }
+  if (isNewest()) restoreScroll();
   if (isNewest()) draw({ excerpts: await excerptsOf(now) });
   if (isNewest()) place.setAttribute("aria-busy", "false");
 }
@@ -222,32 +220,42 @@ function answer(asked: Asked, typing = false): void {
 }
 
 function go(asked: Asked): void {
-  const address = `${location.pathname}${writeAddress(asked)}`;
-  // The same question sent again is no further step.
-  if (address !== `${location.pathname}${location.search}`) history.pushState(null, "", address);
+  clearTimeout(pause);
+  step(asked);
   input.value = asked.question;
   answer(asked);
 }
 
+/** While somebody types, each letter would be an address. */
 let pause: ReturnType<typeof setTimeout> | undefined;
 input.addEventListener("input", () => {
   clearTimeout(pause);
-  const asked = anew(readAddress(location.search), input.value.trim());
+  const asked = inField();
   answer(asked, true);
-  // What is half typed is no step to go back to.
-  pause = setTimeout(() => history.replaceState(null, "", `${location.pathname}${writeAddress(asked)}`), PAUSE);
+  pause = setTimeout(() => typed(asked), PAUSE);
+});
+// Whoever leaves the field sooner, for a record that was found, comes back to what was typed.
+input.addEventListener("change", () => {
+  clearTimeout(pause);
+  typed(inField());
 });
 form.addEventListener("submit", (event) => {
   event.preventDefault();
   clearTimeout(pause);
-  go(anew(readAddress(location.search), input.value.trim()));
+  const asked = inField();
+  typed(asked, { sent: true });
+  answer(asked);
 });
 input.addEventListener("focus", () => void open().catch(() => {}), { once: true });
 addEventListener("popstate", start);
-// Whoever comes back from a record finds the list where it was.
-addEventListener("pagehide", () => history.replaceState({ y: scrollY }, ""));
+addEventListener("pagehide", keepScroll);
+
+function inField(): Asked {
+  return anew(readAddress(location.search), input.value.trim());
+}
 
 function start(): void {
+  clearTimeout(pause);
   const asked = readAddress(location.search);
   input.value = asked.question;
   answer(asked);
