@@ -24,6 +24,8 @@ export default defineConfig({
           globalSetup: ["tests/site-setup.ts"],
           // One browser at a time: several of them on a small machine only wait for each other.
           fileParallelism: false,
+          // Nor do these keep anything but what they read and the browser.
+          isolate: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           // A page on a busy machine may take its time; what is waited for comes, or the test fails.
