@@ -20,44 +20,49 @@ const { values, positionals } = readOptions(USAGE, {
 });
 if (positionals.length === 0) misuse(USAGE, "name at least one file");
 const folder = mustBeFolder(USAGE, "--data", values.data);
-const [{ readFolder }, { day }, { openReading }, { citeDocument }, { countCited, showCited }, { tryWrite }] =
-  await Promise.all([
-    import("../src/build/data/read-folder.ts"),
-    import("../src/engine/records/shapes/common.ts"),
-    import("../src/build/cite/judge-cited.ts"),
-    import("../src/build/cite/cite-document.ts"),
-    import("../src/build/cite/show-cited.ts"),
-    import("../src/build/write/try-write.ts"),
-  ]);
+const [
+  { readFolder },
+  { day },
+  { openReading },
+  { citeDocuments },
+  { countCited, showCited, showMended },
+  { tryWrite },
+] = await Promise.all([
+  import("../src/build/data/read-folder.ts"),
+  import("../src/engine/records/shapes/common.ts"),
+  import("../src/build/cite/judge-cited.ts"),
+  import("../src/build/cite/cite-documents.ts"),
+  import("../src/build/cite/show-cited.ts"),
+  import("../src/build/write/try-write.ts"),
+]);
 if (values.date !== undefined && !day.safeParse(values.date).success)
   misuse(USAGE, `--date ${values.date}: a day is written year-month-day`);
 // All are read before any is judged: a name mistyped is no reason to mend only some of them.
-const texts = positionals.map((file) => [file, textOf(file)] as const);
+const documents = positionals.map((file) => ({ file, text: textOf(file) }));
 const { catalog } = await readFolder(folder);
 if (!catalog) {
   console.error(`${folder} has errors, so nothing can be compared with it: npm run check shows them.`);
   process.exit(1);
 }
 const reading = openReading(catalog);
-const documents = texts.map(([file, text]) => ({ file, text, ...citeDocument(reading, file, text, values.date) }));
-const findings = documents.flatMap((document) => document.findings);
-const citations = documents.reduce((sum, document) => sum + document.citations, 0);
-const faults = values.fix ? documents.flatMap(writeFixed) : [];
-if (values.json) console.log(JSON.stringify({ documents: documents.length, citations, findings }, null, 2));
+const { citations, findings, mended, faults } = citeDocuments(reading, documents, {
+  ...(values.date === undefined ? {} : { date: values.date }),
+  ...(values.fix ? { write } : {}),
+});
+if (values.json) console.log(JSON.stringify({ documents: documents.length, citations, mended, findings }, null, 2));
 else {
+  for (const one of mended) console.log(showMended(one));
+  if (mended.length > 0) console.log();
   for (const finding of findings) console.log(`${showCited(finding)}\n`);
-  const fixed = values.fix ? findings.filter(({ certain }) => certain).length : 0;
-  console.log(countCited(documents.length, citations, findings, fixed));
+  console.log(countCited(documents.length, citations, findings.length, mended.length));
 }
 for (const fault of faults) console.error(fault);
-process.exitCode = faults.length > 0 || findings.some(({ certain }) => !(values.fix && certain)) ? 1 : 0;
+process.exitCode = faults.length > 0 || findings.length > 0 ? 1 : 0;
 
-/** Each document by itself; a link to a file stays a link. */
-function writeFixed({ file, text, fixed }: { file: string; text: string; fixed: string }): string[] {
-  if (fixed === text) return [];
+/** A link to a file stays a link. */
+function write(file: string, text: string): string | undefined {
   const place = realpathSync(file);
-  const fault = tryWrite(dirname(place), new Map([[basename(place), fixed]]));
-  return fault === undefined ? [] : [`${file}: ${fault}`];
+  return tryWrite(dirname(place), new Map([[basename(place), text]]));
 }
 
 function textOf(file: string): string {

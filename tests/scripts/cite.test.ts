@@ -18,10 +18,8 @@ test("documents elsewhere are looked through, and what is certain is mended wher
   expect(JSON.parse(stdout)).toMatchObject({
     documents: 2,
     citations: 3,
-    findings: [
-      { rule: "moved", file: a, line: 1, column: 1 },
-      { rule: "unknown", file: b },
-    ],
+    mended: [{ rule: "moved", file: a, line: 1, column: 1 }],
+    findings: [{ rule: "unknown", file: b }],
   });
   expect(readFileSync(a, "utf8")).toBe("[[HY59-01]] and [[HY59-01]]\n");
 });

@@ -30,7 +30,7 @@ export function openReading(catalog: Catalog): Reading {
 }
 
 /**
- * If nothing has this id now:     it moved, it was withdrawn, or it never was
+ * If nothing has this id now:     it moved, and what it is now is judged in its place; it was withdrawn, or it never was
  * else if it is a record:         withdrawn; or cancelled by others, for all of its cars or for some
  * else if it is a part:           superseded, for whatever car or for some
  *
@@ -40,7 +40,11 @@ export function openReading(catalog: Catalog): Reading {
 export function judgeCited(reading: Reading, cited: Cited, inDocument: ReadonlySet<string>, date?: string): Judged[] {
   const { catalog } = reading;
   const kind = cited.kinds.find((one) => has(catalog, one, cited.id));
-  if (kind === undefined) return [judgeUnknown(catalog, cited)];
+  if (kind === undefined) {
+    const judged = judgeUnknown(catalog, cited);
+    if (!judged.certain || judged.instead === undefined) return [judged];
+    return [judged, ...judgeCited(reading, { ...cited, id: judged.instead }, inDocument, date)];
+  }
   if (kind === "record") {
     const record = catalog.records.get(cited.id) as ChangeRecord;
     return record.facts.withdrawn === undefined

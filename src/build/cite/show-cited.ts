@@ -1,5 +1,5 @@
 /** Findings in documents as text for a terminal: the place, the line with a mark under the citation, the citation as it should be. */
-import { showFinding } from "../data/show-findings.ts";
+import { harmless, showFinding } from "../data/show-findings.ts";
 import type { CiteFinding } from "./cite-document.ts";
 
 export function showCited({ file, line, column, written, mended, certain, message, hint, shown }: CiteFinding): string {
@@ -18,14 +18,14 @@ export function showCited({ file, line, column, written, mended, certain, messag
   return mended === undefined ? place : `${place}\n    → ${mended}${certain ? " (--fix writes it)" : ""}`;
 }
 
-/** `fixed` is how many of the findings were mended in the documents. */
-export function countCited(
-  documents: number,
-  citations: number,
-  findings: readonly CiteFinding[],
-  fixed: number,
-): string {
+/** What was mended needs no more than a line. */
+export function showMended({ file, line, column, written, mended, message }: CiteFinding): string {
+  return harmless(`${file}:${line}:${column}: mended: ${written} → ${mended} (${message})`);
+}
+
+/** `mended` is how many citations were mended in the documents. */
+export function countCited(documents: number, citations: number, left: number, mended: number): string {
   const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
-  const found = findings.length === 0 ? "nothing to mend" : `${findings.length} to look at`;
-  return `${count(documents, "document")}, ${count(citations, "citation")}: ${found}${fixed > 0 ? `, ${fixed} of them mended` : ""}`;
+  const found = [mended > 0 ? `${mended} mended` : "", left > 0 ? `${left} to look at` : ""].filter(Boolean);
+  return `${count(documents, "document")}, ${count(citations, "citation")}: ${found.join(", ") || "nothing to mend"}`;
 }

@@ -11,6 +11,10 @@ const whole = spoiled({
   "moved.yaml": MOVED,
   "changes/1959/HY59-01.md": ["{ record: FR58-01, scope: line=B }", "{ record: FR58-01 }"],
 });
+const renamedToEnded = spoiled({
+  "moved.yaml": "moved:\n  - { kind: record, from: HY-1, to: FR58-01, why: renamed }\n",
+  "changes/1959/HY59-01.md": ["{ record: FR58-01, scope: line=B }", "{ record: FR58-01 }"],
+});
 const all = spoiled({
   "changes/1959/HY59-01.md": ["{ record: FR58-01, scope: line=B }", "{ record: FR58-01, scope: my>=1957 }"],
 });
@@ -52,6 +56,21 @@ const CASES: [typeof folder, Move["kind"][], string, string[], string | undefine
   ],
   [folder, ["part"], "HY59-01", [], undefined, ["unknown: no part is called 'HY59-01'", "mend the id"]],
   [folder, ["record"], "HY-1", [], undefined, ["moved: record HY-1 is HY59-01 now", "renamed", "HY59-01"]],
+  [
+    renamedToEnded,
+    ["record"],
+    "HY-1",
+    [],
+    undefined,
+    [
+      "moved: record HY-1 is FR58-01 now",
+      "renamed",
+      "FR58-01",
+      "cancelled: record FR58-01 is cancelled by HY59-01, issued 1959-02-01",
+      "cite HY59-01, which says what to do",
+      "HY59-01",
+    ],
+  ],
   [folder, ANY, "HT-099", [], undefined, ["withdrawn: part HT-099 was withdrawn", "never delivered"]],
   [
     gone,

@@ -1,0 +1,49 @@
+/** The findings in documents elsewhere; where it is wanted, what is certain is mended in them. */
+import { type CiteFinding, citeDocument } from "./cite-document.ts";
+import type { Reading } from "./judge-cited.ts";
+
+export interface TextFile {
+  readonly file: string;
+  readonly text: string;
+}
+
+export interface CiteOptions {
+  /** The day of the documents; else the one that a document says itself. */
+  readonly date?: string;
+  /** Writes a mended document, or says in one line why that was not possible. Without it nothing is mended. */
+  readonly write?: (file: string, text: string) => string | undefined;
+}
+
+export interface CitedDocuments {
+  readonly citations: number;
+  /** What was mended, at its place in the document as it was. */
+  readonly mended: readonly CiteFinding[];
+  /** What is left to look at, at its place in the document as it is now: an id that was put in may be cancelled itself. */
+  readonly findings: readonly CiteFinding[];
+  /** Documents that could not be written, and why: nothing is mended in these. */
+  readonly faults: readonly string[];
+}
+
+export function citeDocuments(
+  reading: Reading,
+  documents: readonly TextFile[],
+  options: CiteOptions = {},
+): CitedDocuments {
+  const each = documents.map((document) => citeOne(reading, document, options));
+  return {
+    citations: each.reduce((sum, { citations }) => sum + citations, 0),
+    mended: each.flatMap(({ mended }) => mended),
+    findings: each.flatMap(({ findings }) => findings),
+    faults: each.flatMap(({ faults }) => faults),
+  };
+}
+
+function citeOne(reading: Reading, { file, text }: TextFile, { date, write }: CiteOptions): CitedDocuments {
+  const { citations, findings, fixed } = citeDocument(reading, file, text, date);
+  const asItIs: CitedDocuments = { citations, mended: [], findings, faults: [] };
+  if (write === undefined || fixed === text) return asItIs;
+  const fault = write(file, fixed);
+  if (fault !== undefined) return { ...asItIs, faults: [`${file}: ${fault}`] };
+  const mended = findings.filter(({ certain }) => certain);
+  return { ...asItIs, mended, findings: citeDocument(reading, file, fixed, date).findings };
+}
