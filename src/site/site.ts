@@ -39,6 +39,10 @@ export class Site {
   readonly parts: readonly Part[];
   readonly components: readonly Component[];
   readonly bulletins: readonly Bulletin[];
+  readonly #busiestFirst = once(() => {
+    const count = ({ id }: System): number => this.knowledge.recordsBySystem.get(id)?.length ?? 0;
+    return [...this.systems].sort((a, b) => count(b) - count(a));
+  });
   readonly #cancelledBy = once(() => {
     const cancels = this.records.flatMap((record) => statementsOf(record.statements, "cancels"));
     return new Map(cancels.map((it) => [it.target, { record: it.record, whole: it.scope === undefined }]));
@@ -88,6 +92,11 @@ export class Site {
   }
   get systems(): readonly System[] {
     return this.catalog.systems;
+  }
+  /** For the empty field of the question: of the system with most records. */
+  get exampleQuestion(): string {
+    const [busiest] = this.#busiestFirst();
+    return busiest ? `what changed on the ${busiest.name.toLowerCase()}` : "what changed";
   }
   get lines(): readonly Line[] {
     return this.catalog.lines;

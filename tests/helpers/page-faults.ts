@@ -63,6 +63,19 @@ export const PAGE_FAULTS: Readonly<Record<string, Faults>> = {
         .map(([attribute, value]) => `has ${name} ${attribute}=${value}`),
     ]),
 
+  "has no heading over nothing, and no list, row or section without a word": (elements) => [
+    ...elements
+      .filter((it) => SAYS_SOMETHING.test(it.name) && it.text.trim() === "" && !isFilledLater(it))
+      .map(({ name, attributes, parent }) => `has an empty ${name} ${JSON.stringify(attributes)} in ${parent?.name}`),
+    ...elements
+      .filter(({ name, parent }) => name === "section" && parent !== undefined)
+      .filter((section) => {
+        const heading = elements.find((it) => it.parent === section && /^h\d$/.test(it.name));
+        return heading !== undefined && heading.text.trim() === section.text.trim();
+      })
+      .map(({ text }) => `has nothing under '${text.trim()}'`),
+  ],
+
   "loads nothing from elsewhere": (elements) =>
     elements.flatMap((element) =>
       Object.entries(element.attributes)
@@ -70,6 +83,12 @@ export const PAGE_FAULTS: Readonly<Record<string, Faults>> = {
         .map(([attribute, value]) => `has ${element.name} ${attribute}=${value}`),
     ),
 };
+
+const SAYS_SOMETHING = /^(h\d|section|ul|ol|dl|li|dt|dd|table|th|td|summary|caption|a|button|label|p)$/;
+/** Scripts find what they fill by its id, or show it then. */
+function isFilledLater({ attributes, parent }: Element): boolean {
+  return "id" in attributes || "hidden" in attributes || (parent !== undefined && "hidden" in parent.attributes);
+}
 
 const RUN_BY = /^'self'( 'wasm-unsafe-eval')?$/;
 const LOADED_FROM = /^('none'|'self'( data:)?)$/;

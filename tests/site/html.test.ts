@@ -54,7 +54,7 @@ test.skipIf(!hasJava)(
 const PLANTED: readonly [fault: string, rule: string, old: string, planted: string][] = [
   ["no language", "has a language", '<html lang="en">', "<html>"],
   ["a second main heading", "has a language", "</h1>", "</h1><h1>again</h1>"],
-  ["an id twice", "uses every id once", "</h1>", '</h1><p id="a"></p>'],
+  ["an id twice", "uses every id once", "</h1>", '</h1><p id="a">x</p>'],
   ["a label for nothing", "uses every id once", "</h1>", '</h1><label for="b">x</label>'],
   ["inline scripts allowed", "carries a strict policy", "script-src 'self'", "script-src 'self' 'unsafe-inline'"],
   ["another host allowed", "carries a strict policy", "script-src 'self'", "script-src 'self'; img-src https:"],
@@ -68,6 +68,8 @@ const PLANTED: readonly [fault: string, rule: string, old: string, planted: stri
   ["a handler", "holds no script", "<h1", '<h1 onclick="alert(1)"'],
   ["a style", "holds no script", "<h1", '<h1 style="color: red"'],
   ["a link to a script", "holds no script", "</h1>", '</h1><a href=" JavaScript:alert(1)">x</a>'],
+  ["a list of nothing", "has no heading over nothing", "</h1>", '</h1><ul class="b"></ul>'],
+  ["a heading over nothing", "has no heading over nothing", "</h1>", "</h1><section><h2>B</h2><div></div></section>"],
   ["a picture from elsewhere", "loads nothing", "</h1>", '</h1><img src="//elsewhere.invalid/a.png" alt="">'],
   [
     "a style sheet from elsewhere",

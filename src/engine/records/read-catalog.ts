@@ -55,7 +55,7 @@ export const NO_SITE = "http://127.0.0.1/";
 const NO_MAKER = makerShape.parse({
   name: "Unnamed maker",
   title: "Model changes",
-  about: "Model changes.",
+  about: "What changed, on which cars, and what follows from it.",
   site: NO_SITE,
 });
 

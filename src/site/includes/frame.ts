@@ -75,7 +75,7 @@ ${
     ? ""
     : html`<form class="quick" role="search" action="${page.href("/ask/")}" method="get">
 <label class="hidden" for="quick">Ask a question</label>
-<input id="quick" name="q" type="search" placeholder="what changed on the brakes" autocomplete="off" enterkeyhint="search">
+<input id="quick" name="q" type="search" placeholder="${page.site.exampleQuestion}" autocomplete="off" enterkeyhint="search">
 <button type="submit">Ask</button>
 </form>`
 }

@@ -26,8 +26,8 @@ export function render({ site }: { site: Site }): string {
 <p id="status" role="status"></p>
 <div id="asked" class="island"></div>
 <noscript><p class="box">Searching needs JavaScript. Everything can be read without it:</p></noscript>
-<section id="lists" aria-labelledby="by-system"><h2 id="by-system">By system</h2>
-<ul class="cards">${site.systems.map((system) => html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a></li>`)}</ul>
-<p>Or go by <a href="${page.href("/lines/")}">line</a>, <a href="${page.href("/years/")}">year</a>, <a href="${page.href("/components/")}">component</a>, <a href="${page.href("/parts/")}">part number</a> or <a href="${page.href("/bulletins/")}">bulletin</a>.</p></section>`,
+<section id="lists" aria-labelledby="by-list"><h2 id="by-list">Without a question</h2>
+${site.systems.length > 0 && html`<ul class="cards">${site.systems.map((system) => html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a></li>`)}</ul>`}
+<p>Go by <a href="${page.href("/lines/")}">line</a>, <a href="${page.href("/years/")}">year</a>, <a href="${page.href("/components/")}">component</a>, <a href="${page.href("/parts/")}">part number</a> or <a href="${page.href("/bulletins/")}">bulletin</a>.</p></section>`,
   });
 }

@@ -42,6 +42,6 @@ ${section(
         html`<li><a href="${page.href(address("system", system.id))}">${system.name}</a> <span class="count">${counted(site.knowledge.recordsBySystem.get(system.id)?.length ?? 0, "record")}</span></li>`,
     )}</ul>`,
 )}
-${section("newest", "Newest records", html`${recordList(page, newest)}<p><a href="${page.href("/records/")}">All ${counted(site.records.length, "record")}</a> · <a href="${page.href("/feeds/")}">Feeds</a></p>`)}`,
+${section("newest", "Newest records", newest.length > 0 && html`${recordList(page, newest)}<p><a href="${page.href("/records/")}">${newest.length < site.records.length ? `All ${counted(site.records.length, "record")}` : "All records"}</a> · <a href="${page.href("/feeds/")}">Feeds</a></p>`)}`,
   });
 }

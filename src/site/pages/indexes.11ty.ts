@@ -13,16 +13,48 @@ interface Index {
   readonly address: string;
   readonly title: string;
   readonly about: string;
+  /** What stands there for a maker who has nothing of the kind. */
+  readonly none: string;
 }
 
 const INDEXES: readonly Index[] = [
-  { address: "/records/", title: "Records", about: "Every change record, by the model year it begins with." },
-  { address: "/parts/", title: "Parts", about: "Every part number, by system and component." },
-  { address: "/components/", title: "Components", about: "Every component, by system." },
-  { address: "/systems/", title: "Systems", about: "The systems of the car and what changed on them." },
-  { address: "/lines/", title: "Lines", about: "The model lines and the years in which they were built." },
-  { address: "/years/", title: "Years", about: "The model years and what begins with them." },
-  { address: "/bulletins/", title: "Bulletins", about: "Documents that cite the records." },
+  {
+    address: "/records/",
+    title: "Records",
+    about: "Every change record, by the model year it begins with.",
+    none: "No record yet.",
+  },
+  {
+    address: "/parts/",
+    title: "Parts",
+    about: "Every part number, by system and component.",
+    none: "No part is on record.",
+  },
+  {
+    address: "/components/",
+    title: "Components",
+    about: "Every component, by system.",
+    none: "No component is on record.",
+  },
+  {
+    address: "/systems/",
+    title: "Systems",
+    about: "The systems of the car and what changed on them.",
+    none: "No system is on record.",
+  },
+  {
+    address: "/lines/",
+    title: "Lines",
+    about: "The model lines and the years in which they were built.",
+    none: "No line is on record.",
+  },
+  {
+    address: "/years/",
+    title: "Years",
+    about: "The model years and what begins with them.",
+    none: "No year is on record.",
+  },
+  { address: "/bulletins/", title: "Bulletins", about: "Documents that cite the records.", none: "No bulletin." },
 ];
 
 export const data = {
@@ -37,8 +69,14 @@ export function render({ site, index }: { site: Site; index: Index }): string {
     title: index.title,
     description: index.about,
     crumbs: [],
-    body: html`<header class="title"><h1>${index.title}</h1><p>${index.about}</p></header>${list(page)}`,
+    body: html`<header class="title"><h1>${index.title}</h1><p>${index.about}</p></header>${countOf(site, index) === 0 ? html`<p class="none">${index.none}</p>` : list(page)}`,
   });
+}
+
+/** How many there are of the kind of a list. */
+function countOf(site: Site, { address: of }: Index): number {
+  const kind = of.slice(1, -1) as "records" | "parts" | "components" | "systems" | "lines" | "years" | "bulletins";
+  return site[kind].length;
 }
 
 function list(page: Page): Html | string {
@@ -80,11 +118,9 @@ function list(page: Page): Html | string {
           html`<li><a href="${page.href(address("year", String(year)))}">${year}</a> <span class="count">${counted(site.recordsByYear.get(year)?.length ?? 0, "change")} begin</span></li>`,
       )}</ul>`;
     default:
-      return site.bulletins.length === 0
-        ? html`<p class="none">No bulletin.</p>`
-        : html`<ul class="records">${site.bulletins.map(
-            ({ id, facts }) =>
-              html`<li><a href="${page.href(address("bulletin", id))}"><span class="id">${id}</span> ${upperFirst(facts.title)}</a><p class="who">${facts.issued}. ${facts.about}</p></li>`,
-          )}</ul>`;
+      return html`<ul class="records">${site.bulletins.map(
+        ({ id, facts }) =>
+          html`<li><a href="${page.href(address("bulletin", id))}"><span class="id">${id}</span> ${upperFirst(facts.title)}</a><p class="who">${facts.issued}. ${facts.about}</p></li>`,
+      )}</ul>`;
   }
 }

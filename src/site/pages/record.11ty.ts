@@ -125,7 +125,7 @@ function who(page: Page, record: RecordView): Html {
       : ""
   }</dd></div>
 <div><dt>Model years</dt><dd>${record.years.map((year, i) => html`${i > 0 ? ", " : ""}<a href="${page.href(address("year", String(year)))}">${year}</a>`)}</dd></div>
-<div><dt>Components</dt><dd>${record.components.map((component, i) => html`${i > 0 ? ", " : ""}<a href="${page.href(address("component", component.id))}">${component.name}</a>`)}</dd></div>
+${record.components.length > 0 && html`<div><dt>Components</dt><dd>${record.components.map((component, i) => html`${i > 0 ? ", " : ""}<a href="${page.href(address("component", component.id))}">${component.name}</a>`)}</dd></div>`}
 </dl>`;
 }
 
@@ -189,12 +189,18 @@ function around(page: Page, record: RecordView): Html {
   const cancels = record.cancels.map(
     (it, i) => html`<li id="cancels-${i + 1}">${link(it)}${it.scope ? html` ${scopeLine(it.scope, "")}` : ""}</li>`,
   );
-  return html`<dl class="facts">${group("Cancels", cancels)}${group(
-    "Read along",
-    links.map((it) => html`<li>${link(it)}</li>`),
-  )}${group(
-    "Cited by bulletins",
-    record.citedBy.map((it) => html`<li>${link(it)}</li>`),
-  )}${record.parts.length > 0 ? html`<div><dt>Parts</dt><dd>${partLinks(page, record.parts)}</dd></div>` : ""}</dl>
+  const facts = [
+    group("Cancels", cancels),
+    group(
+      "Read along",
+      links.map((it) => html`<li>${link(it)}</li>`),
+    ),
+    group(
+      "Cited by bulletins",
+      record.citedBy.map((it) => html`<li>${link(it)}</li>`),
+    ),
+    record.parts.length > 0 ? html`<div><dt>Parts</dt><dd>${partLinks(page, record.parts)}</dd></div>` : "",
+  ].filter((it) => it !== "");
+  return html`${facts.length > 0 && html`<dl class="facts">${facts}</dl>`}
 <p><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>`;
 }

@@ -32,6 +32,7 @@ ${section("by-setting", "Every setting on record", html`${bySystem(page)}${inter
 function bySystem(page: Page): Html {
   const { catalog } = page.site;
   const settings = settingsOf(catalog);
+  if (settings.length === 0) return html`<p class="none">No record gives a setting.</p>`;
   return html`${catalog.systems.map((system) => {
     const own = settings.filter((it) => it.statements.some((one) => componentOf(catalog, one)?.system === system.id));
     if (own.length === 0) return "";

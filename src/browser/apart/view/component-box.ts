@@ -44,19 +44,17 @@ export function componentBox(hand: AtHand, bench: CarKnowledge | undefined): Tem
     </section>`;
 }
 
-function listView(hand: AtHand, { systems, parts }: Catalog): TemplateResult {
+function listView(hand: AtHand, { systems, parts }: Catalog): TemplateResult | typeof nothing {
   const marked = [...parts.values()].filter((part) => Object.keys(part.marks).length > 0);
   const counts = Map.groupBy(marked, (part) => part.component);
-  const groups = systems.map(({ name, components }) => ({
-    name,
-    own: components.filter(({ id }) => (counts.get(id)?.length ?? 0) > 1),
-  }));
-  return html`<details class="all"><summary>Every component with marks to tell its parts apart</summary>${groups
-    .filter(({ own }) => own.length > 0)
-    .map(
-      ({ name, own }) =>
-        html`<h3>${name}</h3><ul class="columns">${own.map((it) => html`<li><a href=${hand.hrefWithCar("apart/", { component: it.id })}>${capital(it.name)}</a></li>`)}</ul>`,
-    )}</details>`;
+  const groups = systems
+    .map(({ name, components }) => ({ name, own: components.filter(({ id }) => (counts.get(id)?.length ?? 0) > 1) }))
+    .filter(({ own }) => own.length > 0);
+  if (groups.length === 0) return nothing;
+  return html`<details class="all"><summary>Every component with marks to tell its parts apart</summary>${groups.map(
+    ({ name, own }) =>
+      html`<h3>${name}</h3><ul class="columns">${own.map((it) => html`<li><a href=${hand.hrefWithCar("apart/", { component: it.id })}>${capital(it.name)}</a></li>`)}</ul>`,
+  )}</details>`;
 }
 
 function meantView(catalog: Catalog, text: string, choose: (component: string) => void): TemplateResult {

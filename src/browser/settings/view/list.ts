@@ -14,19 +14,22 @@ export function listView(hand: AtHand, answer: SettingAnswer): TemplateResult {
   return html`
     <section aria-labelledby="in-force" class="answer">
       <h2 id="in-force" tabindex="-1">Settings of this car: ${shown.length < answer.settings.length ? `${shown.length} of ` : ""}${answer.settings.length}</h2>
-      <p class="on-screen"><label for="narrow">Only those with these words</label>
-        <span class="row"><input id="narrow" type="text" autocomplete="off" .value=${wanted} @input=${(
-          event: Event,
-        ) => {
-          wanted = (event.target as HTMLInputElement).value;
-          hand.draw();
-        }}></span></p>
-      ${shown.length === 0 ? html`<p class="none">No setting of this car is called so.</p>` : nothing}
+      ${answer.settings.length === 0 ? html`<p class="none">No record gives a setting for this car.</p>` : narrowView(hand, shown.length === 0)}
       ${groups.map(
         ({ name, items }) =>
           html`<h3>${name}</h3><ul class="settings">${items.map((it) => html`<li>${itemView(hand, it)}</li>`)}</ul>`,
       )}
     </section>`;
+}
+
+function narrowView(hand: AtHand, noneLeft: boolean): TemplateResult {
+  const type = (event: Event): void => {
+    wanted = (event.target as HTMLInputElement).value;
+    hand.draw();
+  };
+  return html`<p class="on-screen"><label for="narrow">Only those with these words</label>
+    <span class="row"><input id="narrow" type="text" autocomplete="off" .value=${wanted} @input=${type}></span></p>
+    ${noneLeft ? html`<p class="none">No setting of this car is called so.</p>` : nothing}`;
 }
 
 function itemView(hand: AtHand, it: SettingView): TemplateResult {
