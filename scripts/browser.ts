@@ -1,8 +1,9 @@
 /** A Chromium for the browser tests: one that is there, or else one that is installed now. */
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
-import { delimiter, join } from "node:path";
+import { join } from "node:path";
 import { chromium } from "playwright-core";
+import { onPath } from "./on-path.ts";
 
 const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
 
@@ -21,11 +22,7 @@ const WELL_KNOWN = [
 
 /** The first Chromium that runs: $CHROMIUM, one on PATH, one at a usual place, one that Playwright downloaded. */
 export function findBrowser(env: NodeJS.ProcessEnv = process.env): string | undefined {
-  const onPath = (env.PATH ?? "")
-    .split(delimiter)
-    .filter(Boolean)
-    .flatMap((folder) => NAMES.map((name) => join(folder, name)));
-  return [env.CHROMIUM ?? "", ...onPath, ...WELL_KNOWN, chromium.executablePath()].find(runs);
+  return [env.CHROMIUM ?? "", ...onPath(NAMES, env), ...WELL_KNOWN, chromium.executablePath()].find(runs);
 }
 
 /**

@@ -1,8 +1,8 @@
 /** An nginx for the test of the server configuration: one that is there, or else one that is installed now. */
 import { spawnSync } from "node:child_process";
 import { existsSync, rmSync, writeFileSync } from "node:fs";
-import { delimiter, join } from "node:path";
 import { isDebian, run } from "./browser.ts";
+import { onPath } from "./on-path.ts";
 
 /** Folders that hold servers are often on the PATH of root alone. */
 const WELL_KNOWN = ["/usr/sbin/nginx", "/usr/local/sbin/nginx", "/usr/local/bin/nginx", "/opt/homebrew/bin/nginx"];
@@ -10,8 +10,7 @@ const WELL_KNOWN = ["/usr/sbin/nginx", "/usr/local/sbin/nginx", "/usr/local/bin/
 /** The first nginx that runs: $NGINX, one on PATH, one at a usual place. */
 export function findWebServer(env: NodeJS.ProcessEnv = process.env): string | undefined {
   const name = process.platform === "win32" ? "nginx.exe" : "nginx";
-  const onPath = (env.PATH ?? "").split(delimiter).filter(Boolean);
-  return [env.NGINX ?? "", ...onPath.map((folder) => join(folder, name)), ...WELL_KNOWN].find(runs);
+  return [env.NGINX ?? "", ...onPath([name], env), ...WELL_KNOWN].find(runs);
 }
 
 /** If there is one, take it. Else, as root on Debian, install Debian's package, without starting it. Else undefined. */

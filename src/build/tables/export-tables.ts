@@ -1,9 +1,10 @@
 /** npm run export: every table of a data folder as CSV files in a folder, or as sheets of one workbook; import reads both back. */
-import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { DataFile } from "../../engine/records/file-kinds.ts";
 import { dataFilesOf } from "../data/data-files.ts";
 import { readFolder } from "../data/read-folder.ts";
+import { tryWrite } from "../write/try-write.ts";
 import { headersOf, TABLES } from "./all-tables.ts";
 import { guard } from "./formula-guard.ts";
 import type { Say } from "./import-sheets.ts";
@@ -33,15 +34,19 @@ export async function exportTables({ data, to, tables, overwrite }: ExportOption
   const wanted = TABLES.filter(({ name }) => tables.length === 0 || tables.includes(name));
   const sheets = wanted.map((table) => ({ name: table.name, rows: cellsOf(table, files) }));
   const workbook = /\.xlsx$/i.test(to);
-  const out = workbook ? await oneWorkbook(to, sheets, say) : csvFiles(to, sheets);
+  const folder = workbook ? dirname(to) : to;
+  const out = workbook ? await oneWorkbook(to, sheets, say) : csvFiles(sheets);
   if (!out) return 1;
-  const there = [...out.keys()].filter((path) => existsSync(path));
+  const there = [...out.keys()].map((name) => join(folder, name)).filter((path) => existsSync(path));
   if (there.length > 0 && !overwrite) {
     say(`${there.join(", ")}: is there already; name another place, or add --overwrite`);
     return 1;
   }
-  mkdirSync(workbook ? dirname(to) : to, { recursive: true });
-  writeAll(out);
+  const fault = tryWrite(folder, out);
+  if (fault !== undefined) {
+    say(fault);
+    return 1;
+  }
   for (const { name, rows } of sheets) say(`${String(rows.length - 1).padStart(6)}  ${name}`);
   const errors = findings.filter(({ severity }) => severity === "error").length;
   if (errors > 0)
@@ -58,7 +63,7 @@ async function oneWorkbook(
   say: Say,
 ): Promise<Map<string, Uint8Array> | undefined> {
   try {
-    return new Map([[path, await writeXlsx(path, sheets)]]);
+    return new Map([[basename(path), await writeXlsx(path, sheets)]]);
   } catch (error) {
     if (!(error instanceof SheetError)) throw error;
     say(error.message);
@@ -66,11 +71,11 @@ async function oneWorkbook(
   }
 }
 
-function csvFiles(folder: string, sheets: readonly OutSheet[]): Map<string, Uint8Array> {
+function csvFiles(sheets: readonly OutSheet[]): Map<string, Uint8Array> {
   return new Map(
     sheets.map(({ name, rows }) => {
       const texts = rows.map((row) => row.map(textOf));
-      return [join(folder, `${name}.csv`), writeCsv(texts, OUR_CSV)];
+      return [`${name}.csv`, writeCsv(texts, OUR_CSV)];
     }),
   );
 }
@@ -89,19 +94,4 @@ export function cellsOf(table: Table, files: readonly DataFile[]): CellValue[][]
       }),
     ),
   ];
-}
-
-/** All files ready beside their places first, then renamed: a full disk leaves no half of an export behind. */
-function writeAll(files: ReadonlyMap<string, Uint8Array>): void {
-  const ready = [...files].map(([path, bytes]) => ({
-    path,
-    bytes,
-    next: join(dirname(path), `.${basename(path)}.next`),
-  }));
-  try {
-    for (const { next, bytes } of ready) writeFileSync(next, bytes);
-    for (const { next, path } of ready) renameSync(next, path);
-  } finally {
-    for (const { next } of ready) rmSync(next, { force: true });
-  }
 }

@@ -28,7 +28,11 @@ interface Step {
  * be gone is removed last: whoever pulls the plug in between finds every file whole. Should a name not change (a file is locked),
  * what was changed is changed back.
  */
-export function writeFiles(folder: string, files: ReadonlyMap<string, string>, gone: readonly string[] = []): void {
+export function writeFiles(
+  folder: string,
+  files: ReadonlyMap<string, string | Uint8Array>,
+  gone: readonly string[] = [],
+): void {
   const steps: Step[] = [];
   const made: string[] = [];
   const done: Step[] = [];
@@ -73,7 +77,7 @@ function makeFolders(folder: string): string[] {
 }
 
 /** On the disk, not only on its way there; with the rights of the file that it will replace. */
-function writeThrough(next: string, text: string, place: string): void {
+function writeThrough(next: string, text: string | Uint8Array, place: string): void {
   const file = openSync(next, "w");
   try {
     writeFileSync(file, text);

@@ -135,3 +135,11 @@ test("a folder with a file that cannot be read is not exported: the export would
   ).toBe(1);
   expect(said).toEqual(["parts/pump.yaml: cannot be read, so an export would lack it; mend it first (npm run check)"]);
 });
+
+test.each(["out", "o.xlsx"])("what the disk refuses is said, and nothing is half written: %s", async (name) => {
+  const folder = await onDisk({ ...TINY, file: "no folder" });
+  const said: string[] = [];
+  const options = { data: folder, to: join(folder, "file", name), tables: [], overwrite: true };
+  expect(await exportTables(options, (line) => said.push(line))).toBe(1);
+  expect(said).toEqual([expect.stringMatching(/^ENOTDIR: .*\. Nothing was written\.$/)]);
+});
