@@ -1,19 +1,22 @@
 /**
  * How a part stands on a car when it goes along with another one.
  *
- *   It is on the car where somebody saw it, or where the plant fitted it in all places of its own that have a part.
+ *   It is on the car where somebody saw it, or where the plant fitted it in all places of its own that have a part. Where it was
+ *   taken back (`taken-back.ts`) it may not stay, and the way is closed.
  *   A statement that refuses it on certain cars closes the way. A refusal without a scope does not: it speaks of the part by
  *   itself, and the set is another matter.
  *   Where its own statements permit it, one of their ways must be gone, with what they ask for.
  *   In place of another part than the plant's it needs a permission: whoever asked for it did not know of that part.
  */
 import type { StandsIn } from "../records/statement.ts";
-import { type CarSet, NONE } from "../scope/diagram.ts";
+import type { CarSet } from "../scope/diagram.ts";
 import { type Belonging, belongsAt, isPart, partIn, settledBy } from "./belongs.ts";
+import { cutBy } from "./cut-by.ts";
 import { isPermission, type PartIndex } from "./part-index.ts";
 import { builtPlaces, placesOf, sitsAt } from "./places.ts";
 import type { Reported } from "./reported.ts";
 import { type Chain, piecesAbout, standsFor } from "./stands-for.ts";
+import { takenBack } from "./taken-back.ts";
 
 export type Standing =
   | { readonly how: "on the car"; readonly cars: CarSet }
@@ -47,7 +50,7 @@ function getOr<K, V>(map: { get(key: K): V | undefined; set(key: K, value: V): u
 }
 
 function standingOf(index: PartIndex, part: string, cars: CarSet, on: Reported): Standing[] {
-  if (on.parts.has(part)) return [{ how: "on the car", cars }];
+  if (on.parts.has(part)) return onTheCar(index, part, cars);
   const own = new Set(builtPlaces(index, part));
   const sits = sitsAt(index, part);
   // A part that may go nowhere by itself is still refused where a record says so.
@@ -109,6 +112,13 @@ function inPlace(
   });
 }
 
+function onTheCar(index: PartIndex, part: string, cars: CarSet): Standing[] {
+  const refusals = takenBack(index, part, cars).map(({ by, cars: its }) => ({ item: by, cars: its }));
+  return cutBy(index.space, cars, refusals).map(({ cars: here, items }) =>
+    items.length > 0 ? { how: "closed", cars: here, by: items } : { how: "on the car", cars: here },
+  );
+}
+
 function inPlaceOf(
   index: PartIndex,
   part: string,
@@ -116,7 +126,7 @@ function inPlaceOf(
   cars: CarSet,
   place: string | undefined,
 ): Standing[] {
-  if (isPart(belonging, part)) return cars === NONE ? [] : [{ how: "on the car", cars }];
+  if (isPart(belonging, part)) return onTheCar(index, part, cars);
   const other = partIn(belonging);
   return piecesAbout(index, part, other, cars, place).flatMap(({ cars: here, statements }): Standing[] => {
     const refusals = statements.filter((it) => !isPermission(it));

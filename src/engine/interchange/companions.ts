@@ -1,6 +1,7 @@
 /**
  * What must go along. A way is open where all that it asks for can go on too, and what that asks for, and nothing of it rules
- * another thing out; of all such sets the smallest is named. Cars that need different sets are told apart.
+ * another thing out; of all such sets the smallest is named. A kit can go on where everything in it can. Cars that need different
+ * sets are told apart.
  */
 import { idOf, type StandsIn } from "../records/statement.ts";
 import type { CarSet } from "../scope/diagram.ts";
@@ -80,7 +81,7 @@ interface Search {
 /** Follows everything that is asked for; the cars are cut wherever a part stands differently. */
 function findAll(index: PartIndex, part: string, ways: readonly Chain[], before: Found, on: Reported): Found[] {
   const done: Found[] = [];
-  const open: Search[] = [copyOf({ ...before, todo: asked(ways), at: 0 })];
+  const open: Search[] = [copyOf({ ...before, todo: [...asked(ways), ...partsInKit(index, part)], at: 0 })];
   for (let search = open.pop(); search; search = open.pop()) {
     while (search.at < search.todo.length) {
       const one = search.todo[search.at++] as string;
@@ -91,24 +92,39 @@ function findAll(index: PartIndex, part: string, ways: readonly Chain[], before:
         : companionStanding(index, one, search.cars, on);
       for (const other of others) {
         const branch = copyOf(search);
-        note(branch, one, other);
+        note(index, branch, one, other);
         open.push(branch);
       }
-      if (first) note(search, one, first);
+      if (first) note(index, search, one, first);
     }
     done.push(search);
   }
   return done;
 }
 
-function note(search: Search, part: string, standing: Standing): void {
+function note(index: PartIndex, search: Search, part: string, standing: Standing): void {
   search.cars = standing.cars;
   if (standing.how === "on the car") search.onTheCar.add(part);
   else if (standing.how === "closed") search.closed.set(part, standing.by);
   else {
     search.ways.set(part, standing.ways);
-    search.todo.push(...asked(standing.ways));
+    search.todo.push(...asked(standing.ways), ...partsInKit(index, part));
   }
+}
+
+function partsInKit({ contentsOf }: PartIndex, kit: string): string[] {
+  return (contentsOf.get(kit) ?? []).flatMap((content) => content.part ?? []);
+}
+
+/** What cannot go on: parts by themselves, and kits with such a part, or such a kit, in them. */
+function closedParts(index: PartIndex, part: string, { closed, ways }: Found): Set<string> {
+  const found = new Set(closed.keys());
+  const kits = [part, ...ways.keys()].filter((one) => index.contentsOf.has(one));
+  for (let before = -1; before < found.size; ) {
+    before = found.size;
+    for (const kit of kits) if (partsInKit(index, kit).some((one) => found.has(one))) found.add(kit);
+  }
+  return found;
 }
 
 function copyOf({ cars, onTheCar, ways, closed, todo, at }: Omit<Search, keyof Found> & Found): Search {
@@ -127,7 +143,8 @@ function isKnown({ onTheCar, ways, closed }: Found, part: string): boolean {
 function openWays(index: PartIndex, part: string, ways: readonly Chain[], found: Found): WithCompanions {
   const { cars, closed } = found;
   const asks = asksOf(found);
-  const open = ways.flatMap((way) => completed(index, part, way, found, asks) ?? []);
+  const shut = closedParts(index, part, found);
+  const open = shut.has(part) ? [] : ways.flatMap((way) => completed(index, part, way, found, asks, shut) ?? []);
   if (open.length > 0) return { cars, ways: open.sort((a, b) => effort(a) - effort(b)), closedBy: [], found };
   const refusals = [...new Set([...closed.values()].flat())];
   return { cars, found, ways: [], closedBy: refusals.length > 0 ? refusals : [...new Set(ways.flat())] };
@@ -155,6 +172,7 @@ function completed(
   way: Chain,
   found: Found,
   asks: ReadonlyMap<string, readonly string[][]>,
+  shut: ReadonlySet<string>,
 ): Way | undefined {
   if (way.every((step) => step.with.length === 0)) return { steps: way, companions: [] };
   const waysOf = new Map<string, readonly Chain[]>([[part, [way]], ...found.ways]);
@@ -163,10 +181,7 @@ function completed(
     parts: [...waysOf.keys(), ...found.closed.keys()],
     wanted: [part],
     ways: (one) => (one === part ? own : (asks.get(one) ?? [])),
-    clashes: [
-      ...[...found.closed.keys()].map((one): [string, string] => [one, one]),
-      ...clashesAmong(index, waysOf, found.cars),
-    ],
+    clashes: [...[...shut].map((one): [string, string] => [one, one]), ...clashesAmong(index, waysOf, found.cars)],
   });
   if (!set) return undefined;
   const has = new Set(set);

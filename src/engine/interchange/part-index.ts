@@ -1,6 +1,6 @@
 /** What the records say of parts, by part and by place, for asking about many parts and cars. Made once, never changed. */
 import type { Catalog } from "../records/catalog.ts";
-import type { Built, Kit, Mixed, Setting, StandsIn, Statement, Supersedes } from "../records/statement.ts";
+import type { Built, Kit, Mixed, Setting, StandsIn, Statement, StatementOf, Supersedes } from "../records/statement.ts";
 import { ALL, type CarSet, NONE } from "../scope/diagram.ts";
 import type { Space } from "../scope/space.ts";
 
@@ -17,6 +17,8 @@ export interface PartIndex {
   readonly settings: readonly Setting[];
   /** By record the cars for which another record has ended its instructions. */
   readonly ended: ReadonlyMap<string, CarSet>;
+  /** Of these the cars for which that other record was not ended itself. */
+  readonly endedForGood: ReadonlyMap<string, CarSet>;
 }
 
 export function openPartIndex(catalog: Catalog): PartIndex {
@@ -27,7 +29,7 @@ export function openPartIndex(catalog: Catalog): PartIndex {
   const ordersOf = new Map<string, Supersedes[]>();
   const contentsOf = new Map<string, Kit["contents"][number][]>();
   const settings: Setting[] = [];
-  const ended = new Map<string, CarSet>();
+  const cancels: StatementOf<"cancels">[] = [];
   const read = (statement: Statement): void => {
     if (statement.type === "built" || statement.type === "mixed") {
       add(builtAt, statement.place, statement);
@@ -38,13 +40,26 @@ export function openPartIndex(catalog: Catalog): PartIndex {
     else if (statement.type === "setting") settings.push(statement);
     else if (statement.type === "kit")
       for (const content of statement.contents) add(contentsOf, statement.kit, content);
-    else if (statement.type === "cancels") {
-      const before = ended.get(statement.target) ?? NONE;
-      ended.set(statement.target, space.sets.or(before, statement.scope?.cars ?? ALL));
-    }
+    else if (statement.type === "cancels") cancels.push(statement);
   };
   for (const record of catalog.records.values()) record.statements.forEach(read);
-  return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, contentsOf, settings, ended };
+  const ended = endedBy(space, cancels, () => NONE);
+  const endedForGood = endedBy(space, cancels, ({ record }) => ended.get(record) ?? NONE);
+  return { space, catalog, builtAt, builtWith, standInsOf, ordersOf, contentsOf, settings, ended, endedForGood };
+}
+
+/** By record the cars of the cancellations that name it, but for those left out of each. */
+function endedBy(
+  { sets }: Space,
+  cancels: readonly StatementOf<"cancels">[],
+  leftOut: (cancel: StatementOf<"cancels">) => CarSet,
+): Map<string, CarSet> {
+  const ended = new Map<string, CarSet>();
+  for (const cancel of cancels) {
+    const cars = sets.minus(cancel.scope?.cars ?? ALL, leftOut(cancel));
+    ended.set(cancel.target, sets.or(ended.get(cancel.target) ?? NONE, cars));
+  }
+  return ended;
 }
 
 /** The cars that the plant fitted a part to, or in a mixed stretch may have. */
@@ -54,7 +69,8 @@ export function carsBuiltWith({ builtWith, space }: Pick<PartIndex, "builtWith" 
 
 /**
  * Those of the cars for which a statement holds: within its scope, in its place, and not ended by another record. Where nobody
- * says which place is meant, a permission for one place permits nothing, and a refusal for one place refuses.
+ * says which place is meant, a permission for one place permits nothing, and a refusal for one place refuses. Where the record that
+ * ended it was ended itself, nobody says that a permission holds again, nor that a refusal does not.
  */
 export function whereHolds(
   index: PartIndex,
@@ -67,7 +83,8 @@ export function whereHolds(
   if (statement.type === "stands-in" && statement.place !== undefined && statement.place !== place)
     if (place !== undefined || isPermission(statement)) return NONE;
   const within = scope ? sets.and(cars, scope.cars) : cars;
-  const ended = index.ended.get(record);
+  const refuses = statement.type === "stands-in" && !isPermission(statement);
+  const ended = (refuses ? index.endedForGood : index.ended).get(record);
   return ended === undefined ? within : sets.minus(within, ended);
 }
 

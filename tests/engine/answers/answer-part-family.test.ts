@@ -92,7 +92,10 @@ describe("the family of a part", () => {
 
   test("says what holds for no car, because another record ended it", () => {
     const ended = tinyKnowledge({
-      "changes/1958/FR58-01.md": ["scope: my>=1958\n", "scope: my>=1958\ncancels: [{ record: HY59-01 }]\n"],
+      "changes/1958/FR58-01.md": [
+        ...["issued: 1958-03-01", "issued: 1959-03-01"],
+        ...["scope: my>=1958\n", "scope: my>=1958\ncancels: [{ record: HY59-01 }]\n"],
+      ],
     });
     const long = family(ended, "HT-102");
     expect([lines(long), long.notInForce.length, numbers(long).length]).toEqual([[], 4, 3]);

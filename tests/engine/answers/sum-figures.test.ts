@@ -55,7 +55,10 @@ test("a figure of a record that was withdrawn, or that another one ended, is not
   const car = { facts: { line: "B" } };
   expect(sumFigures(withdrawn, job(NOMINAL), car).inputs[0]?.why).toBe("oil pressure: no record gives it for this car");
   const ended = tinyKnowledge({
-    "changes/1958/FR58-01.md": ["scope: my>=1958", "scope: my>=1958\ncancels: [{ record: HY59-01 }]"],
+    "changes/1958/FR58-01.md": [
+      ...["issued: 1958-03-01", "issued: 1959-03-01"],
+      ...["scope: my>=1958", "scope: my>=1958\ncancels: [{ record: HY59-01 }]"],
+    ],
     [path]: ["cancels:\n  - { record: FR58-01, scope: line=B }\n", ""],
   });
   expect(sumFigures(ended, job(NOMINAL), car).inputs[0]?.why).toBe("oil pressure: no record gives it for this car");

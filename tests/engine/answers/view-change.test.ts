@@ -62,7 +62,7 @@ Story.
     "changes/1958/FR58-01.md": `---
 id: FR58-01
 title: No more bleeding
-issued: 1958-03-01
+issued: 1960-03-01
 kinds: [cancellation]
 starts: x
 in-force-from: 1960

@@ -15,8 +15,14 @@ const BUILT = [
 ];
 
 /** How a part stands on Badgers of a year: "on the car", "closed", or its ways. */
-function standings(part: string, year: number, standIns: readonly string[], fitted: readonly string[] = []): string[] {
-  const { catalog, badgers } = openSets(BUILT, standIns, "", fitted);
+function standings(
+  part: string,
+  year: number,
+  standIns: readonly string[],
+  fitted: readonly string[] = [],
+  rest = "",
+): string[] {
+  const { catalog, badgers } = openSets(BUILT, standIns, rest, fitted);
   const { space } = catalog;
   const index = openPartIndex(catalog);
   const cars = space.sets.and(badgers, space.where(space.role("year") as number, [[year, year]]));
@@ -30,6 +36,15 @@ describe("a part that goes along", () => {
     expect(standings("C-2", 1959, [])).toEqual(["on the car"]);
     expect(standings("C-2", 1958, ['part: C-2, for: C-1, verdict: "yes"'])).toEqual(["ways C-1"]);
     expect(standings("C-2", 1958, ['part: C-2, for: C-1, verdict: "yes"'], ["C-2"])).toEqual(["on the car"]);
+  });
+
+  test("may not stay where a later record took it back, seen or not", () => {
+    const back = "part: C-1, for: C-2, verdict: must-not-be-used, why: It cracks, scope: line=B; my=1958";
+    const order = "supersedes: [{ old: C-1, new: C-2, scope: line=B; my=1958 }]";
+    expect(standings("C-1", 1958, [back], [], order)).toEqual(["closed"]);
+    expect(standings("C-1", 1958, [back], ["C-1"], order)).toEqual(["closed"]);
+    expect(standings("C-1", 1957, [back], [], order)).toEqual(["on the car"]);
+    expect(standings("C-1", 1958, [back])).toEqual(["on the car"]);
   });
 
   test("that it could also go into another place does not matter", () => {

@@ -13,8 +13,11 @@ const BUILT = [
 const SET = "part: A-2, for: A-1, verdict: on-conditions, with: [B-2, C-2]";
 
 /** What the set needs on all Badgers, or those of some years, with what else is said of its parts. */
-function needs(more: readonly string[], { years, fitted = [] }: { years?: [number, number]; fitted?: string[] } = {}) {
-  const { catalog, badgers } = openSets(BUILT, [SET, ...more], "", fitted);
+function needs(
+  more: readonly string[],
+  { years, fitted = [], rest = "" }: { years?: [number, number]; fitted?: string[]; rest?: string } = {},
+) {
+  const { catalog, badgers } = openSets(BUILT, [SET, ...more], rest, fitted);
   const { space } = catalog;
   const index = openPartIndex(catalog);
   const cars = years ? space.sets.and(badgers, space.where(space.role("year") as number, [years])) : badgers;
@@ -62,6 +65,36 @@ describe("what must go along", () => {
       { years: [1957, 1958] },
     );
     expect(found.map((it) => it.ways)).toEqual([["B-2 C-2"]]);
+  });
+});
+
+describe("a kit", () => {
+  const REFUSED = "part: D-1, for: none, verdict: must-not-be-used, why: It swells, scope: line=B; my=1957";
+  const inIt = (kit: string, ...parts: string[]): string =>
+    `  - { kit: ${kit}, contents: [${parts.map((part) => `{ part: ${part} }`)}] }`;
+
+  test("goes on where all in it can, and nothing of it has to be bought besides", () => {
+    const rest = `kits:\n${inIt("A-2", "D-1")}`;
+    expect(needs([], { rest })).toEqual(needs([]));
+    expect(needs([REFUSED], { rest })).toEqual([
+      { years: "1957-1957", ways: [], closedBy: ["It swells"] },
+      { years: "1958-1958", ways: ["B-2 C-2"], closedBy: [] },
+      { years: "1959-1960", ways: ["B-2 (C-2)"], closedBy: [] },
+    ]);
+  });
+
+  test("in a kit that goes along closes the way too", () => {
+    const rest = `kits:\n${inIt("B-2", "B-3")}\n${inIt("B-3", "D-1")}`;
+    expect(needs([REFUSED], { rest, years: [1957, 1957] })).toEqual([
+      { years: "1957-1957", ways: [], closedBy: ["It swells"] },
+    ]);
+    expect(needs([REFUSED], { rest, years: [1958, 1958] }).map((it) => it.ways)).toEqual([["B-2 C-2"]]);
+  });
+
+  test("that cannot go on is gone around where there is another way", () => {
+    const rest = `kits:\n${inIt("B-2", "D-1")}`;
+    const other = "part: A-2, for: A-1, verdict: on-conditions, with: [C-2]";
+    expect(needs([REFUSED, other], { rest, years: [1957, 1957] }).map((it) => it.ways)).toEqual([["C-2"]]);
   });
 });
 

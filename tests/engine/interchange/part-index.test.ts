@@ -38,3 +38,20 @@ test("a statement for one place holds there; where the place is not known, only 
     expect(whereHolds(index, it, buildable)).toBe(it.verdict === "yes" ? NONE : buildable);
   }
 });
+
+test("where the record that ended it was ended itself, a refusal holds again and a permission does not", () => {
+  const later = (id: string, issued: string, target: string): string =>
+    `---\nid: ${id}\ntitle: A change\nissued: ${issued}\nkinds: [part]\nstarts: then\nscope: all\ncancels: [{ record: ${target} }]\n---\n\nIt changed.\n`;
+  const after = (records: Record<string, string>): string[] => {
+    const { catalog: other } = tinyKnowledge(records);
+    const opened = openPartIndex(other);
+    const all = [...opened.standInsOf.values()].flat().filter(({ record }) => record === "HY59-01");
+    return all.filter((it) => whereHolds(opened, it, other.buildable, "pump") !== NONE).map(({ verdict }) => verdict);
+  };
+  const one = { "changes/1959/HY59-02.md": later("HY59-02", "1959-03-01", "HY59-01") };
+  expect(after({})).toEqual(["on-conditions", "yes", "must-not-be-used"]);
+  expect(after(one)).toEqual([]);
+  expect(after({ ...one, "changes/1959/HY59-03.md": later("HY59-03", "1959-04-01", "HY59-02") })).toEqual([
+    "must-not-be-used",
+  ]);
+});

@@ -33,6 +33,17 @@ test("refused for certain cars, and delivered as another part for them: it is ta
   expect(verdicts("A-1", [REFUSED, BACK], order("line=B; eq=PT"))).toEqual(["yes", "not on record"]);
 });
 
+test("delivered by way of another number, or to all cars where the refusal can speak of no others", () => {
+  const steps = (scope: string): string =>
+    `supersedes:\n  - { old: A-2, new: C-1${scope} }\n  - { old: C-1, new: A-1${scope} }`;
+  const expected = ["goes on but must not be used", "as built"];
+  expect(verdicts("A-2", [REFUSED], steps(", scope: line=B; eq=PT"))).toEqual(expected);
+  const own = REFUSED.replace("line=B; eq=PT", "line=B; my=1959; eq=PT");
+  expect(verdicts("A-2", [own], steps(""))).toEqual(expected);
+  // Here it can speak of cars that were built with the other part, and does.
+  expect(verdicts("A-2", [REFUSED], order("all").replace(", scope: all", ""))).toEqual(["as built", "as built"]);
+});
+
 test("a refusal alone speaks of cars where the other part belongs, and so does one without a scope", () => {
   expect(verdicts("A-2", [REFUSED], order("line=B; my<=1958"))).toEqual(["as built", "as built"]);
   const unscoped = "part: A-2, for: A-1, verdict: must-not-be-used, why: It leaks";

@@ -18,9 +18,9 @@ import type { Fault, Rule, World } from "../rule.ts";
 export const closedPermission: Rule = {
   id: "closed-permission",
   gravity: "error",
-  about: "Everything that must go along can go on, on every car that the statement is about.",
+  about: "Everything that must go along, or is in the kit, can go on, on every car that the statement is about.",
   why: "The permission cannot be carried out: the last part of the set is refused when the car is already in pieces.",
-  mend: "Take the cars that the companion is refused on out of the scope, or name the companion that these cars need.",
+  mend: "Take the cars that the companion is refused on out of the scope, or name the companion that these cars need. What is in a kit for some cars only stands there by its name.",
   example: {
     wrong: {
       "changes/1959/HY59-01.md": [
@@ -44,7 +44,8 @@ export const closedPermission: Rule = {
     for (const statements of index.standInsOf.values())
       for (const it of statements)
         if (isPermission(it)) {
-          if (it.with.length > 0 || hasCompanions(index, it)) yield* closedFits(world, it);
+          if (it.with.length > 0 || hasCompanions(index, it) || index.contentsOf.has(it.part))
+            yield* closedFits(world, it);
           yield* unspokenCompanions(world, it);
         }
     for (const orders of index.ordersOf.values())
@@ -75,13 +76,10 @@ function asked(index: PartIndex, { old }: Supersedes): CarSet {
 function* closedFits(world: World, it: StandsIn): Generator<Fault> {
   const { catalog, index } = world;
   const { sets } = catalog.space;
-  const own =
-    it.for === undefined
-      ? (catalog.components.get(componentOf(world, it.part))?.places ?? [])
-      : builtPlaces(index, it.for);
-  for (const place of it.place === undefined ? own : [it.place]) {
-    if (isOtherHand(index, it.part, place)) continue;
-    const cars = sets.and(whereHolds(index, it, catalog.buildable, place), belongs(index, place, it.for));
+  for (const place of placesOf(world, it)) {
+    if (place !== undefined && isOtherHand(index, it.part, place)) continue;
+    const there = place === undefined ? catalog.buildable : belongs(index, place, it.for);
+    const cars = sets.and(whereHolds(index, it, catalog.buildable, place), there);
     if (cars === NONE || isRefused(index, it, cars, place)) continue;
     for (const fit of fitsAt(index, { part: it.part, place, cars, on: nothingReported() })) {
       if (mayBeFitted(fit.verdict)) continue;
@@ -92,12 +90,21 @@ function* closedFits(world: World, it: StandsIn): Generator<Fault> {
         it,
         fit.cars,
         fit.refusals,
-        `${it.part} may go on here, but not all that must go along with it`,
-        ["with"],
+        `${it.part} may go on here, but not all that ${index.contentsOf.has(it.part) ? "is in it or " : ""}must go along with it`,
+        [it.with.length > 0 ? "with" : "part"],
       );
       return;
     }
   }
+}
+
+/** Where it permits its part; a part that goes nowhere in particular, such as a kit, has no place. */
+function placesOf(world: World, it: StandsIn): readonly (string | undefined)[] {
+  const { catalog, index } = world;
+  if (it.place !== undefined) return [it.place];
+  if (it.for !== undefined) return builtPlaces(index, it.for);
+  const own = catalog.components.get(componentOf(world, it.part))?.places ?? [];
+  return own.length > 0 ? own : [undefined];
 }
 
 /** A companion in whose place another part belongs, of which no record says that the companion may stand in for it, or may not. */
@@ -133,7 +140,7 @@ function belongs(index: PartIndex, place: string, part: string | undefined): Car
 }
 
 /** What a record refuses by name is the matter of another rule. */
-function isRefused(index: PartIndex, it: StandsIn, cars: CarSet, place: string): boolean {
+function isRefused(index: PartIndex, it: StandsIn, cars: CarSet, place: string | undefined): boolean {
   return (index.standInsOf.get(it.part) ?? []).some(
     (other) => !isPermission(other) && other.for === it.for && whereHolds(index, other, cars, place) !== NONE,
   );
