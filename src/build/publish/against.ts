@@ -38,8 +38,11 @@ export function lostAddresses(catalog: Catalog, published: Manifest): Comparison
   const now = new Map(pages.map((page) => [page.address, page]));
   const before = new Map(published.pages.map((page) => [page.address, page]));
   const fresh = pages.filter(({ address }) => !before.has(address));
+  // Where moved.yaml says already what a new id was before, it is not offered to another one.
+  const ends = new Set(catalog.moved.map(({ kind, to }) => `${kind} ${to}`));
+  const unexplained = fresh.filter(({ kind, id }) => !ends.has(`${kind} ${id}`));
   return {
-    lost: published.pages.filter(({ address }) => !now.has(address)).map((page) => lostPage(page, fresh)),
+    lost: published.pages.filter(({ address }) => !now.has(address)).map((page) => lostPage(page, unexplained)),
     lostAnchors: published.pages.flatMap((page) => {
       const kept = now.get(page.address);
       if (!kept || kept.moved) return [];

@@ -33,6 +33,12 @@ describe("a page that would be gone is told with what it was and the line that m
     ]);
   });
 
+  test("taken away: an id of which moved.yaml says what it was is not offered", () => {
+    const moved = `${TINY["moved.yaml"]}  - { kind: bulletin, from: TB-9, to: LF-01, why: renamed }\n`;
+    const [lost] = compare({ ...RENAMED, "moved.yaml": moved }, LEAFLET).lost;
+    expect(lost?.mend).toMatch(/^write into moved\.yaml: - \{ kind: bulletin, from: LF-1, why: say why here \}/);
+  });
+
   test("taken away", () => {
     expect(compare({}, LEAFLET).lost).toEqual([
       {
