@@ -2,6 +2,7 @@
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { openKnowledge } from "../engine/answers/knowledge.ts";
+import { NO_SITE } from "../engine/records/read-catalog.ts";
 import { Site } from "../site/site.ts";
 import { articlesOf } from "./articles-of.ts";
 import { bundle } from "./bundle.ts";
@@ -23,6 +24,8 @@ export interface BuildSummary {
   readonly findings: readonly Finding[];
   /** How many of what the site has. */
   readonly counts: readonly (readonly [count: number, what: string])[];
+  /** The address that feeds, sitemap and links to copy carry; nothing where no maker.yaml says one. */
+  readonly address?: string;
 }
 
 export interface BuildOptions {
@@ -82,5 +85,6 @@ export async function buildSite({ data, site: place, report }: BuildOptions): Pr
       [catalog.bulletins.size, "bulletins"],
       [site.knowledge.graph.size, "relations"],
     ],
+    ...(catalog.maker.site === NO_SITE ? {} : { address: catalog.maker.site }),
   };
 }

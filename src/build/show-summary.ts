@@ -11,7 +11,15 @@ export function showSummary(summary: BuildSummary, options: { data: string; site
       `${countFindings(findings)}: nothing was built, ${options.site} stays as it was.`,
     ].join("\n");
   const built = `Built ${options.site}: ${counts.map(([n, what]) => `${n.toLocaleString("en")} ${n === 1 ? what.replace(/s$/, "") : what}`).join(", ")}.`;
-  return findings.length === 0 ? built : `${built}\n${countFindings(findings)}: npm run check shows them.`;
+  return [
+    built,
+    ...(summary.address === undefined
+      ? [
+          "No maker.yaml says where it will be published: its feeds, its sitemap and the links to copy lead to this machine.",
+        ]
+      : []),
+    ...(findings.length > 0 ? [`${countFindings(findings)}: npm run check shows them.`] : []),
+  ].join("\n");
 }
 
 export function isBuilt({ findings }: BuildSummary): boolean {

@@ -3,6 +3,7 @@ import type { Finding } from "../../src/build/data/read-folder.ts";
 import { isBuilt, showSummary } from "../../src/build/show-summary.ts";
 
 const paths = { data: "data", site: "_site" };
+const address = "https://hollin.example/changes/";
 const counts = [
   [1234, "records"],
   [20, "bulletins"],
@@ -21,11 +22,14 @@ const finding = (severity: "error" | "warning"): Finding => ({
 
 test("a build says what it made", () => {
   expect(isBuilt({ findings: [], counts })).toBe(true);
-  expect(showSummary({ findings: [], counts }, paths)).toBe("Built _site: 1,234 records, 20 bulletins.");
+  expect(showSummary({ findings: [], counts, address }, paths)).toBe("Built _site: 1,234 records, 20 bulletins.");
+  expect(showSummary({ findings: [], counts }, paths)).toBe(
+    "Built _site: 1,234 records, 20 bulletins.\nNo maker.yaml says where it will be published: its feeds, its sitemap and the links to copy lead to this machine.",
+  );
 });
 
 test("warnings are counted, and where to read them is told", () => {
-  const summary = { findings: [finding("warning")], counts };
+  const summary = { findings: [finding("warning")], counts, address };
   expect(isBuilt(summary)).toBe(true);
   expect(showSummary(summary, paths)).toBe(
     "Built _site: 1,234 records, 20 bulletins.\n1 warning: npm run check shows them.",
