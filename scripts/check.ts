@@ -16,14 +16,24 @@ const USAGE = `npm run check [-- --data DIR]      everything that is wrong with 
   --json | --sarif                 for programs; SARIF 2.1.0 for code review tools
 npm run check -- --accepted        what files accept as it stands, each with its reason
 npm run check -- --rules [RULE]    the rules, or one of them with an example
-npm run check -- --words           the words that the ask box does not know`;
+npm run check -- --words [--json]  the words that the ask box does not know
+
+Exit code: 0, 1 when the data has an error, 2 when called wrongly.`;
+
+/** What cannot be asked in one call: the answer would pass over one of the two, and nobody would see it. */
+const APART = [
+  ["rules", "data", "against", "json", "sarif", "accepted", "words"],
+  ["words", "against", "sarif", "accepted"],
+  ["accepted", "against", "json", "sarif"],
+  ["json", "sarif"],
+] as const;
 
 /** A terminal holds so many, and the frequent ones come first. */
 const MOST_WORDS = 100;
 
 const { values, positionals } = readOptions(USAGE, {
   options: {
-    data: { type: "string", default: "data" },
+    data: { type: "string" },
     against: { type: "string" },
     json: { type: "boolean", default: false },
     sarif: { type: "boolean", default: false },
@@ -34,11 +44,16 @@ const { values, positionals } = readOptions(USAGE, {
   allowPositionals: true,
 });
 if (positionals.length > 0 && !values.rules) misuse(USAGE, `'${positionals[0]}' is no option`);
+for (const [one, ...others] of APART)
+  for (const other of others)
+    if (values[one] && values[other] !== undefined && values[other] !== false)
+      misuse(USAGE, `--${one} and --${other} do not go together`);
+const folder = values.data ?? "data";
 const print = (answer: unknown): void => console.log(JSON.stringify(answer, null, 2));
 
 if (values.rules) tellRules(positionals);
 else {
-  const read = await readFolder(mustBeFolder(USAGE, "--data", values.data));
+  const read = await readFolder(mustBeFolder(USAGE, "--data", folder));
   if (values.words && read.catalog) tellWords(read);
   else tellFindings(read);
   if (!read.catalog) process.exitCode = 1;
@@ -57,10 +72,12 @@ function tellRules(wanted: readonly string[]): void {
 
 function tellFindings(read: ReadFolder): void {
   const { compared, ...checked } = compare(checkFolder(read), read);
-  if (values.sarif) print(toSarif(checked, values.data));
+  if (values.sarif) print(toSarif(checked, folder));
+  // A program that asked for words would take the findings for them.
+  else if (values.json && values.words) console.error(showChecked(checked, read.files, folder));
   else if (values.json) print({ files: read.files, ...checked });
-  else if (values.accepted) console.log(showAccepted(checked, values.data));
-  else console.log(showChecked(checked, read.files, values.data, compared));
+  else if (values.accepted && read.catalog) console.log(showAccepted(checked, folder));
+  else console.log(showChecked(checked, read.files, folder, compared));
   if (checked.findings.some(({ severity }) => severity === "error")) process.exitCode = 1;
 }
 
@@ -80,7 +97,7 @@ function tellWords(read: ReadFolder): void {
     return;
   }
   for (const { word, count, file, line, column } of words)
-    console.log(`${String(count).padStart(5)}  ${word.padEnd(20)} ${values.data}/${file}:${line}:${column}`);
+    console.log(`${String(count).padStart(5)}  ${word.padEnd(20)} ${folder}/${file}:${line}:${column}`);
   const all = words.length + more;
   console.log(`${more > 0 ? `${words.length} of ${all}` : all} words that no name, alias or saying of the data holds`);
 }

@@ -1,5 +1,5 @@
 /** npm run cite -- FILE…: looks whether documents that live elsewhere cite the records as they stand now. */
-import { readFileSync, realpathSync } from "node:fs";
+import { existsSync, readFileSync, realpathSync } from "node:fs";
 import { basename, dirname } from "node:path";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
@@ -38,7 +38,7 @@ const [
 if (values.date !== undefined && !day.safeParse(values.date).success)
   misuse(USAGE, `--date ${values.date}: a day is written year-month-day`);
 // All are read before any is judged: a name mistyped is no reason to mend only some of them.
-const documents = positionals.map((file) => ({ file, text: textOf(file) }));
+const documents = onlyOnce(positionals).map((file) => ({ file, text: textOf(file) }));
 const { catalog } = await readFolder(folder);
 if (!catalog) {
   console.error(`${folder} has errors, so nothing can be compared with it: npm run check shows them.`);
@@ -60,9 +60,16 @@ for (const fault of faults) console.error(fault);
 process.exitCode = faults.length > 0 || findings.length > 0 ? 1 : 0;
 
 /** A link to a file stays a link. */
-function write(file: string, text: string): string | undefined {
+function write(file: string, text: string, read: string): string | undefined {
   const place = realpathSync(file);
-  return tryWrite(dirname(place), new Map([[basename(place), text]]));
+  const name = basename(place);
+  return tryWrite(dirname(place), new Map([[name, text]]), new Map(), new Map([[name, read]]));
+}
+
+/** The first name of each file: what is mended under one is changed under the other. */
+function onlyOnce(files: readonly string[]): string[] {
+  const places = files.map((file) => (existsSync(file) ? realpathSync(file) : file));
+  return files.filter((_, i) => places.indexOf(places[i] as string) === i);
 }
 
 function textOf(file: string): string {

@@ -37,10 +37,11 @@ if (what === "settings") {
   process.exit(0);
 }
 
-const [{ NEW_FIELDS, NEW_KINDS }, { moreFields }, { openTerminal }, { writeNew }] = await Promise.all([
+const [{ NEW_FIELDS, NEW_KINDS }, { moreFields }, { openTerminal }, { finishFirst }, { writeNew }] = await Promise.all([
   import("../src/build/write/new-fields.ts"),
   import("../src/build/write/more-fields.ts"),
   import("../src/build/write/open-terminal.ts"),
+  import("../src/build/write/try-write.ts"),
   import("../src/build/write/write-new.ts"),
 ]);
 const kind = NEW_KINDS.find((one) => one === what);
@@ -51,6 +52,7 @@ for (const name of Object.keys(flags))
 const more = moreFields(flags.set ?? []);
 if ("fault" in more) misuse(USAGE, more.fault);
 mustBeFolder(USAGE, "--data", folder);
+if (finishFirst(folder, console.error) === "fault") process.exit(1);
 
 const now = new Date();
 const today = [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((it) => String(it).padStart(2, "0")).join("-");

@@ -27,7 +27,7 @@ const [
   { renameId },
   { KINDS_TO_RENAME },
   { showNotRenamed, showRenamed },
-  { tryWrite },
+  { finishFirst, tryWrite },
 ] = await Promise.all([
   import("../src/build/data/read-folder.ts"),
   import("../src/build/write/folder-texts.ts"),
@@ -39,14 +39,21 @@ const [
 const kind = KINDS_TO_RENAME.find((one) => one === values.kind);
 if (values.kind !== undefined && kind === undefined)
   misuse(USAGE, `--kind ${values.kind}: kinds are ${KINDS_TO_RENAME.join(", ")}`);
+const first = values["dry-run"] ? "nothing" : finishFirst(folder, console.error);
+if (first === "fault") process.exit(1);
 const read = await readFolder(folder);
 const renaming = { old, next, kind, why: values.why };
-const renamed = renameId(folder, read, folderTexts(folder, read), renaming);
+if (first === "finished" && read.catalog?.moved.some((move) => move.from === old && move.to === next)) {
+  console.log(`'${old}' leads to '${next}'. Next: npm run check`);
+  process.exit(0);
+}
+const texts = folderTexts(folder, read);
+const renamed = renameId(folder, read, texts, renaming);
 if ("refused" in renamed) {
   console.error(showNotRenamed(renamed, folder));
   process.exitCode = 1;
 } else {
-  const fault = values["dry-run"] ? undefined : tryWrite(folder, renamed.files, renamed.gone);
+  const fault = values["dry-run"] ? undefined : tryWrite(folder, renamed.files, renamed.gone, texts);
   if (fault === undefined) console.log(showRenamed(renamed, renaming, folder, values["dry-run"]));
   else console.error(fault);
   process.exitCode = fault === undefined ? 0 : 1;

@@ -3,6 +3,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { askIndexOf } from "../engine/answers/ask-index.ts";
 import { cardAddress } from "../engine/ask/card.ts";
+import { cardFiles } from "../engine/ask/card-files.ts";
 import type { Card } from "../engine/ask/card-shape.ts";
 import { type Numbered, shelfOf } from "../engine/ask/numbers.ts";
 import { shelfFile } from "../engine/ask/shelf-file.ts";
@@ -22,8 +23,8 @@ export function askDocuments(catalog: Catalog, names: ReadonlyMap<string, string
   return new Map([
     ["vocabulary.json", () => json(vocabulary)],
     // A record under no system may be about anything, so it is among those of each.
-    ...catalog.systems.map(
-      ({ id }) =>
+    ...cardFiles(catalog.systems.map(({ id }) => id)).map(
+      (id) =>
         [
           `ask/systems/${id}.json`,
           () => json(named.filter(({ systems }) => systems.length === 0 || systems.includes(id))),

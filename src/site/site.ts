@@ -87,6 +87,10 @@ export class Site {
   get recordsByYear(): ReadonlyMap<number, readonly ChangeRecord[]> {
     return this.#recordsByYear();
   }
+  /** The years with which some record begins. An order of a year in which no car was built any more begins with it as well. */
+  get beginnings(): readonly number[] {
+    return [...this.recordsByYear.keys()].sort((a, b) => a - b);
+  }
   get catalog(): Catalog {
     return this.knowledge.catalog;
   }

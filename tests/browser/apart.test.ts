@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { answerTellApart } from "../../src/engine/answers/answer-tell-apart.ts";
 import type { TellApartAnswer } from "../../src/engine/answers/shapes/tell-apart.ts";
 import type { Feature } from "../../src/engine/records/catalog.ts";
+import { sliceOf } from "../../src/engine/records/slice.ts";
 import { linesAndYears } from "../helpers/cars-of-site.ts";
 import { demoKnowledge } from "../helpers/demo-data.ts";
 import { DESK, openBrowser, PHONE } from "./open-browser.ts";
@@ -175,6 +176,21 @@ test("with the car known each part says whether the plant built it in", async ()
   const tags = await page.locator(".possible .tag").allTextContents();
   expect(tags.map((tag) => /^Built into this car/.test(tag))).toEqual(answer.parts.map((it) => it.builtHere === "yes"));
   expect(complaints).toEqual([]);
+});
+
+test("a part that only other lines were built with is not said to have been built into no car", async () => {
+  const ofOthers = CARS.flatMap((car) =>
+    COMPONENTS.flatMap(({ id, parts }) => {
+      const { parts: own } = answerTellApart(knowledge, { component: id, car: { facts: car.facts } });
+      const { relatives = {} } = sliceOf(catalog, car.line);
+      const isOther = parts.some(({ number }) => relatives[number] && own.some((it) => it.number === number));
+      return isOther ? [{ car, component: id }] : [];
+    }),
+  );
+  const [{ car, component }] = ofOthers as [(typeof ofOthers)[number]];
+  const { page } = await open(address({ component, seen: {} }, `${car.query}&`), PHONE);
+  await poll(() => page.locator(".possible .tag").count()).toBeGreaterThan(1);
+  for (const tag of await page.locator(".possible .tag").allTextContents()) expect(tag).not.toContain("any car");
 });
 
 test("what is no component is said so, and a word leads to those that may be meant", async () => {

@@ -5,13 +5,16 @@ import { describe, expect, onTestFinished, test } from "vitest";
 import { writeAsk } from "../../src/build/write-ask.ts";
 import { askIndexOf } from "../../src/engine/answers/ask-index.ts";
 import { cardAddress } from "../../src/engine/ask/card.ts";
+import { cardFiles } from "../../src/engine/ask/card-files.ts";
 import { type Card, cardShape } from "../../src/engine/ask/card-shape.ts";
+import { systemsFor } from "../../src/engine/ask/find-records.ts";
 import { findNumber, type Numbered, plainNumber, shelfOf } from "../../src/engine/ask/numbers.ts";
+import { readQuestion } from "../../src/engine/ask/read-question.ts";
 import { shelfFile } from "../../src/engine/ask/shelf-file.ts";
 import { vocabularyShape } from "../../src/engine/ask/vocabulary-shape.ts";
 import type { Catalog } from "../../src/engine/records/catalog.ts";
 import { ASKED } from "../helpers/tiny-asked.ts";
-import { catalogOf, spoiled } from "../helpers/tiny-folder.ts";
+import { catalogOf, type Folder, spoiled, TINY } from "../helpers/tiny-folder.ts";
 
 /** A record under two systems, one under none; a casting number that may be misread from its first letter on, and a foreign one. */
 const tractors = (): Catalog =>
@@ -174,4 +177,47 @@ test("the same records give the same bytes, in whatever order the pages came", a
 test("a system that no record is about has the cards under no system alone", async () => {
   const catalog = catalogOf();
   expect(cardsIn(await written(catalog), "frame").map(({ id }) => id)).toEqual(["FR58-01"]);
+});
+
+describe("in a folder without systems", () => {
+  const NONE: Folder = {
+    ...Object.fromEntries(Object.entries(TINY).filter(([path]) => path.startsWith("vehicles/"))),
+    "changes/1961/EL61-01.md": `---
+id: EL61-01
+title: Twelve volts
+issued: 1960-09-01
+kinds: [part]
+starts: start of 1961
+scope: my>=1961
+---
+
+The battery has twelve volts in place of six.
+`,
+  };
+
+  test("every record has its card, with what the text search calls it, in the file that a page loads then", async () => {
+    const catalog = catalogOf(NONE);
+    const { cards, vocabulary, numbers } = askIndexOf(catalog);
+    const all = await written(catalog, new Map([["/records/EL61-01/", "en_1"]]));
+    const reading = readQuestion(vocabulary, "battery", numbers);
+    const [file, ...others] = cardFiles(systemsFor(reading, vocabulary, []));
+    expect(others).toEqual([]);
+    const [card] = cards as [Card];
+    expect(cards.length).toBe(1);
+    expect(cardsIn(all, file ?? "")).toEqual([{ ...JSON.parse(JSON.stringify(card)), page: "en_1" }]);
+    expect(all.count).toBe(all.files.size);
+  });
+});
+
+test("what a page loads for a question holds every record under no system, though others have one", async () => {
+  const catalog = tractors();
+  const all = await written(catalog);
+  const { vocabulary, numbers, cards } = askIndexOf(catalog);
+  const loose = cards.filter(({ systems }) => systems.length === 0).map(({ id }) => id);
+  expect(loose).toEqual(["FR58-01"]);
+  for (const question of ["step", "pump", "step pump", "anything else"]) {
+    const files = cardFiles(systemsFor(readQuestion(vocabulary, question, numbers), vocabulary, []));
+    const loaded = files.flatMap((file) => cardsIn(all, file).map(({ id }) => id));
+    expect([question, loaded]).toEqual([question, expect.arrayContaining(loose)]);
+  }
 });

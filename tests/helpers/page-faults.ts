@@ -71,10 +71,19 @@ export const PAGE_FAULTS: Readonly<Record<string, Faults>> = {
       .filter(({ name, parent }) => name === "section" && parent !== undefined)
       .filter((section) => {
         const heading = elements.find((it) => it.parent === section && /^h\d$/.test(it.name));
-        return heading !== undefined && heading.text.trim() === section.text.trim();
+        if (heading === undefined) return false;
+        const buttons = elements.filter((it) => isButton(it) && isWithin(it, section));
+        const words = [heading, ...buttons].reduce((left, { text }) => left.replace(text, ""), section.text);
+        return words.trim() === "";
       })
       .map(({ text }) => `has nothing under '${text.trim()}'`),
   ],
+
+  "says of what there is none of that there is none, and not 0": (elements) =>
+    elements
+      .filter(({ name, attributes, parent }) => attributes.class === "count" || (name === "a" && parent?.name === "td"))
+      .filter(({ text }) => /(^|: )0 /.test(text))
+      .map(({ text }) => `says '${text}'`),
 
   "loads nothing from elsewhere": (elements) =>
     elements.flatMap((element) =>
@@ -88,6 +97,15 @@ const SAYS_SOMETHING = /^(h\d|section|ul|ol|dl|li|dt|dd|table|th|td|summary|capt
 /** Scripts find what they fill by its id, or show it then. */
 function isFilledLater({ attributes, parent }: Element): boolean {
   return "id" in attributes || "hidden" in attributes || (parent !== undefined && "hidden" in parent.attributes);
+}
+
+/** It leads away: what a section has to say is beside it. */
+function isButton({ name, attributes }: Element): boolean {
+  return name === "a" && attributes.class === "button";
+}
+
+function isWithin({ parent }: Element, other: Element): boolean {
+  return parent !== undefined && (parent === other || isWithin(parent, other));
 }
 
 const RUN_BY = /^'self'( 'wasm-unsafe-eval')?$/;

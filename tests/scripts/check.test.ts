@@ -11,6 +11,7 @@ import { onDisk, spoiled, TINY } from "../helpers/tiny-folder.ts";
 interface Ran {
   readonly code: number;
   readonly out: string;
+  readonly err: string;
 }
 
 /** Node keeps here what it made of the sources, and starts the command in half the time from the second time on. */
@@ -20,8 +21,8 @@ afterAll(() => rm(compiled, { recursive: true }));
 function check(args: readonly string[], cwd = "."): Promise<Ran> {
   const env = { ...process.env, NODE_COMPILE_CACHE: compiled };
   return new Promise((done) => {
-    execFile(process.execPath, [resolve("scripts/check.ts"), ...args], { cwd, env }, (error, out) =>
-      done({ code: Number(error?.code ?? 0), out }),
+    execFile(process.execPath, [resolve("scripts/check.ts"), ...args], { cwd, env }, (error, out, err) =>
+      done({ code: Number(error?.code ?? 0), out, err }),
     );
   });
 }
@@ -84,12 +85,57 @@ test("--words of the demonstration are a hundred, and it says how many more ther
   expect(out).toMatch(/\n100 of \d+ words that no name, alias or saying of the data holds\n$/);
 });
 
-test("with an error in the data the errors come, whatever was asked", async () => {
+test.each([["--words"], ["--accepted"], []])(
+  "with an error in the data the errors come, whatever was asked: %s",
+  async (...asked) => {
+    const folder = await onDisk({ ...SLIPPED, "vehicles/traits.yaml": "traits: [" });
+    const { code, out } = await check(["--data", folder, ...asked]);
+    expect(code).toBe(1);
+    expect(out).toContain("vehicles/traits.yaml:1:10: error: this is not YAML");
+    expect(out).not.toContain("hydraulcis");
+  },
+);
+
+test("a program that asks for words gets nothing of another shape", async () => {
   const folder = await onDisk({ ...SLIPPED, "vehicles/traits.yaml": "traits: [" });
-  const { code, out } = await check(["--data", folder, "--words"]);
-  expect(code).toBe(1);
-  expect(out).toContain("vehicles/traits.yaml:1:10: error: this is not YAML");
-  expect(out).not.toContain("hydraulcis");
+  const { code, out, err } = await check(["--data", folder, "--words", "--json"]);
+  expect([code, out]).toEqual([1, ""]);
+  expect(err).toContain("vehicles/traits.yaml:1:10: error: this is not YAML");
+});
+
+const ASKED = {
+  "--json": [],
+  "--sarif": [],
+  "--accepted": [],
+  "--words": [],
+  "--rules": [],
+  "--against": ["nowhere"],
+  "--data": ["nowhere"],
+} as const;
+/** What goes together; the folder and the published site are not there, and that is said first where the call itself is well. */
+const TOGETHER: readonly (readonly [string, string])[] = [
+  ["--json", "--words"],
+  ["--json", "--against"],
+  ["--json", "--data"],
+  ["--sarif", "--against"],
+  ["--sarif", "--data"],
+  ["--accepted", "--data"],
+  ["--words", "--data"],
+  ["--against", "--data"],
+];
+
+const NAMES = Object.keys(ASKED) as (keyof typeof ASKED)[];
+const PAIRS = NAMES.flatMap((one, i) => NAMES.slice(i + 1).map((other) => [one, other] as const));
+
+test.each(PAIRS)("%s with %s", async (one, other) => {
+  const goes = TOGETHER.some((pair) => pair.includes(one) && pair.includes(other));
+  const folder = await onDisk({ "vehicles/traits.yaml": "traits: [" });
+  const { code, err } = await check([one, ...ASKED[one], other, ...ASKED[other]], folder);
+  const [said = ""] = err.split("\n");
+  if (!goes) {
+    expect(code).toBe(2);
+    expect([`${one} and ${other} do not go together`, `${other} and ${one} do not go together`]).toContain(said);
+  } else expect(err).not.toContain("do not go together");
 });
 
 test("the README shows what is said of a slip in its first record", async () => {

@@ -1,6 +1,6 @@
 /** The command as it is started. What it writes is tested beside src/build/tables. */
 import { spawnSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { expect, test } from "vitest";
 import { onDisk, TINY } from "../helpers/tiny-folder.ts";
@@ -28,4 +28,15 @@ test("one table of a folder", async () => {
   expect(readFileSync(join(folder, "out/cancels.csv"), "utf8")).toBe(
     "\uFEFFrecord,cancels,scope\r\nHY59-01,FR58-01,line=B\r\n",
   );
+});
+
+test("a CSV file takes one table; several are refused, and so they are without naming one", async () => {
+  const folder = await onDisk(TINY);
+  const to = (...tables: string[]) =>
+    run("--data", folder, "--to", join(folder, "out.csv"), ...tables.flatMap((name) => ["--table", name]));
+  expect(to().code).toBe(2);
+  expect(to("cancels", "moved").code).toBe(2);
+  expect(existsSync(join(folder, "out.csv"))).toBe(false);
+  expect(to("cancels").code).toBe(0);
+  expect(statSync(join(folder, "out.csv")).isFile()).toBe(true);
 });

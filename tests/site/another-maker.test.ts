@@ -109,8 +109,65 @@ test("a running change by date, and a cancellation of a part of the cars, are to
 });
 
 test("a record without components stands in the lists of its line and year", () => {
-  for (const address of ["records", "lines/A/1999", "years/1999"])
+  for (const address of ["records", "lines/A", "lines/A/1999", "years/1999"])
     expect
       .soft(readFileSync(join(home, "nearly-empty", address, "index.html"), "utf8"), address)
       .toContain("The only change");
+});
+
+const elementsOf = (name: string, address: string): ReturnType<typeof readMarkup> =>
+  readMarkup(readFileSync(join(home, name, address, "index.html"), "utf8"));
+const textOf = (name: string, address: string): string =>
+  elementsOf(name, address).find((element) => element.name === "main")?.text ?? "";
+
+test("nor does it stand under the heading of a system, where others do", () => {
+  for (const address of ["lines/HOG", "lines/HOG/2013"]) {
+    const elements = elementsOf("another-maker", address);
+    const link = elements.findIndex(({ name, text }) => name === "a" && text.includes("Green paint"));
+    const above = elements.slice(0, Math.max(0, link)).findLast(({ name }) => /^h\d$/.test(name));
+    expect.soft(above?.text, address).toBe("Other");
+  }
+  expect(textOf("another-maker", "settings")).toMatch(/Other\s*coats of paint/);
+});
+
+test("a record that is in force from after the last car was built stands in the list of all", () => {
+  expect(textOf("another-maker", "records")).toMatch(/2014\s*R_2012-d Green paint/);
+});
+
+describe("of a withdrawn record", () => {
+  const withdrawn = (): string => textOf("another-maker", "records/R_2012-c");
+
+  test("the usual cautions stay cautions, and its own is what it said", () => {
+    const box = elementsOf("another-maker", "records/R_2012-c").find(({ name }) => name === "aside");
+    expect(box?.attributes.class).toContain("caution");
+    expect(box?.text).toContain("Wear thick gloves");
+    expect(box?.text).not.toContain("Keep your toes away.");
+    const order = ["Withdrawn.", "Wear thick gloves", "none of which counts any more", "Keep your toes away."];
+    expect(order.map((words) => withdrawn().indexOf(words))).toEqual(
+      order.map((words) => withdrawn().indexOf(words)).toSorted((a, b) => a - b),
+    );
+    expect(order.filter((words) => !withdrawn().includes(words))).toEqual([]);
+  });
+
+  test("the reason is a sentence, in the feeds as well", () => {
+    expect(withdrawn()).toContain("Withdrawn. Never built.");
+    const entries = readMarkup(readFileSync(join(home, "another-maker/feeds/all.xml"), "utf8"), { xml: true });
+    const said = entries.find(({ name, text }) => name === "content" && text.includes("It bent."))?.text;
+    expect(said).toMatch(/^<p><b>Withdrawn\.<\/b> Never built\./);
+  });
+});
+
+// page of a maker who has none of it, what may not be said there
+const PROMISED: readonly (readonly [address: string, words: RegExp])[] = [
+  [".", /plate/],
+  ["car", /plate/i],
+  ["fit", /By part|page of each part/],
+  ["retrofits", /records below/i],
+  ["settings", /Below stands/],
+  ["apart", /tables below/],
+  ["records/R1", /What stands around it/],
+];
+test.each(PROMISED)("nothing is promised that is not there: /%s/", (address, words) => {
+  expect(textOf("nearly-empty", address)).not.toBe("");
+  expect(textOf("nearly-empty", address)).not.toMatch(words);
 });

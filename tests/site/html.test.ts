@@ -70,6 +70,13 @@ const PLANTED: readonly [fault: string, rule: string, old: string, planted: stri
   ["a link to a script", "holds no script", "</h1>", '</h1><a href=" JavaScript:alert(1)">x</a>'],
   ["a list of nothing", "has no heading over nothing", "</h1>", '</h1><ul class="b"></ul>'],
   ["a heading over nothing", "has no heading over nothing", "</h1>", "</h1><section><h2>B</h2><div></div></section>"],
+  [
+    "a heading over nothing but a way elsewhere",
+    "has no heading over nothing",
+    "</h1>",
+    '</h1><section><h2>B</h2><p><a class="button" href="./">C</a></p></section>',
+  ],
+  ["nothing counted as 0", "says of what there is none", "</h1>", '</h1><p>B <span class="count">0 changes</span></p>'],
   ["a picture from elsewhere", "loads nothing", "</h1>", '</h1><img src="//elsewhere.invalid/a.png" alt="">'],
   [
     "a style sheet from elsewhere",

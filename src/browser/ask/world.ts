@@ -1,14 +1,17 @@
 /** What questions are read and ranked with, loaded as it is needed: the words first, then what a question may be about. */
 
 import { cardAddress } from "../../engine/ask/card.ts";
+import { cardFiles } from "../../engine/ask/card-files.ts";
 import type { Card } from "../../engine/ask/card-shape.ts";
 import { type Chosen, type Found, findRecords, systemsFor, systemsOfNumbers } from "../../engine/ask/find-records.ts";
 import { keepPicked } from "../../engine/ask/keep-picked.ts";
-import { type Numbered, type Numbers, runsAt, shelfOf } from "../../engine/ask/numbers.ts";
+import { namesOf } from "../../engine/ask/names.ts";
+import { type Numbered, type Numbers, plainNumber, runsAt, shelfOf } from "../../engine/ask/numbers.ts";
 import { isCommon, type Query } from "../../engine/ask/rank.ts";
-import { type Reading, readQuestion } from "../../engine/ask/read-question.ts";
+import { NO_NUMBERS, type Reading, readQuestion } from "../../engine/ask/read-question.ts";
 import { shelfFile } from "../../engine/ask/shelf-file.ts";
-import { split } from "../../engine/ask/split.ts";
+import { mayBeShortNumber } from "../../engine/ask/short-numbers.ts";
+import { tokensOf } from "../../engine/ask/tokens.ts";
 import type { Vocabulary } from "../../engine/ask/vocabulary-shape.ts";
 import { fetchJson } from "../car/fetch-json.ts";
 import type { Asked } from "./address.ts";
@@ -68,15 +71,21 @@ export class World {
 
   async #cardsOf(systems: readonly string[]): Promise<Card[]> {
     const all = await Promise.all(
-      systems.map((id) => this.#load<readonly Card[]>(`data/ask/systems/${encodeURIComponent(id)}.json`)),
+      cardFiles(systems).map((id) => this.#load<readonly Card[]>(`data/ask/systems/${encodeURIComponent(id)}.json`)),
     );
     return [...new Map(all.flat().map((card) => [cardAddress(card), card])).values()];
   }
 
   /** The numbers that begin like one that may stand in the question. */
   async #numbersIn(question: string): Promise<Numbers> {
-    const words = split(question);
-    const shelves = new Set(words.flatMap((_, at) => runsAt(words, at).map(({ plain }) => shelfOf(plain))));
+    const names = namesOf(this.vocabulary);
+    // The words as they are read: what stands beside a short number tells whether it is one.
+    const words = tokensOf(question, names, NO_NUMBERS).tokens.map(({ word }) => word);
+    const plainAt = (at: number): string[] => [
+      ...runsAt(words, at).map(({ plain }) => plain),
+      ...(mayBeShortNumber(words, at, names) ? [plainNumber(words[at] as string)] : []),
+    ];
+    const shelves = new Set(words.flatMap((_, at) => plainAt(at).map(shelfOf)));
     const wanted = [...shelves].filter((shelf) => this.vocabulary.shelves.includes(shelf));
     const found = await Promise.all(
       wanted.map((shelf) => this.#load<Record<string, Numbered[]>>(`data/ask/numbers/${shelfFile(shelf)}`)),

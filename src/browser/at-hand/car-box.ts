@@ -24,7 +24,7 @@ export function carBox(hand: AtHand): TemplateResult {
       ${reading.plate && reading.plate.verdict !== "read" ? html`<p class="wrong">${reading.plate.ask?.what ?? "The number on the plate was misread."}</p>` : nothing}
       ${reading.conflict.length > 0 ? html`<p class="wrong">No such car was built: ${reading.conflict.map((fact) => factSaid(lines.space, sayFact(lines.space, fact))).join(" and ")} do not go together.</p>` : nothing}
       ${reading.lines.length > 1 ? lineButtons(hand) : nothing}
-      <p class="on-screen"><a href=${hand.hrefWithCar("car/", hand.own)}>${known.length > 0 ? "Say more about this car" : "Say which car it is, or read its plate"}</a></p>
+      <p class="on-screen"><a href=${hand.hrefWithCar("car/", hand.own)}>${known.length > 0 ? "Say more about this car" : `Say which car it is${lines.plates.length > 0 ? ", or read its plate" : ""}`}</a></p>
       ${known.length === 0 && hand.recent.length > 0 ? recentList(hand) : nothing}
     </section>`;
 }

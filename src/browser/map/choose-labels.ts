@@ -23,15 +23,17 @@ const GAP = 4;
 
 /**
  * In the order of rank (and of the list among equals) each label is placed on its own side of its node or else on the
- * other, if it lies inside the picture and on no label placed before. It ends when the picture has its fill.
+ * other, if it lies inside the picture, under nothing that covers it, and on no label placed before. It ends when the picture
+ * has its fill.
  */
 export function chooseLabels(
   candidates: readonly LabelCandidate[],
   size: { readonly width: number; readonly height: number },
+  covers: readonly Box[] = [],
 ): Map<string, Side> {
   const most = Math.max(8, Math.floor((size.width * size.height) / AREA_OF_A_LABEL));
   const chosen = new Map<string, Side>();
-  const placed: Box[] = [];
+  const placed: Box[] = [...covers];
   const ordered = candidates
     .filter(({ x, y }) => x >= 0 && y >= 0 && x <= size.width && y <= size.height)
     .toSorted((a, b) => a.rank - b.rank);
@@ -49,7 +51,8 @@ export function chooseLabels(
   return chosen;
 }
 
-interface Box {
+/** In pixels of the picture. */
+export interface Box {
   readonly left: number;
   readonly right: number;
   readonly top: number;

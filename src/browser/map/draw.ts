@@ -21,7 +21,7 @@ import {
   sdfTriangle,
 } from "sigma/rendering";
 import type { CameraState } from "sigma/types";
-import { chooseLabels, type Side } from "./choose-labels.ts";
+import { type Box, chooseLabels, type Side } from "./choose-labels.ts";
 import type { Colours } from "./colours.ts";
 import type { Drawing, DrawingParts } from "./drawing.ts";
 import { fitCamera } from "./fit-camera.ts";
@@ -153,7 +153,8 @@ export function draw(parts: DrawingParts): Drawing {
       };
     });
     // Beside a lit neighbourhood the names of the rest would only be in the way.
-    const next = chooseLabels(near.size > 0 ? candidates.filter(({ rank }) => rank < 100) : candidates, size);
+    const lit = near.size > 0 ? candidates.filter(({ rank }) => rank < 100) : candidates;
+    const next = chooseLabels(lit, size, parts.over.map(boxOnStage));
     const off = [...named.keys()].filter((key) => !next.has(key) && drawn.hasNode(key));
     if (off.length > 0) renderer.setNodesState(off, { named: false });
     for (const side of ["left", "right"] as const) {
@@ -161,6 +162,16 @@ export function draw(parts: DrawingParts): Drawing {
       if (on.length > 0) renderer.setNodesState(on, { named: true, west: side === "left" });
     }
     named = next;
+  }
+
+  function boxOnStage(element: HTMLElement): Box {
+    const [box, own] = [element.getBoundingClientRect(), stage.getBoundingClientRect()];
+    return {
+      left: box.left - own.left,
+      right: box.right - own.left,
+      top: box.top - own.top,
+      bottom: box.bottom - own.top,
+    };
   }
 
   const widths = new Map<string, number>();

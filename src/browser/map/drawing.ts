@@ -24,6 +24,8 @@ export interface Drawing {
 
 export interface DrawingParts {
   readonly stage: HTMLElement;
+  /** What lies over the stage and would hide a name. */
+  readonly over: readonly HTMLElement[];
   readonly graph: MapGraph;
   readonly colours: Colours;
   /** The family of the page's own letters. */

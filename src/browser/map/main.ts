@@ -176,6 +176,7 @@ function run(page: PageParts, graph: MapGraph, href: (address: string) => string
         if (drawing === undefined)
           drawing = draw({
             stage: page.canvas,
+            over: [page.nearer, page.farther, page.whole],
             graph,
             colours: readColours(page.map),
             font: getComputedStyle(page.map).fontFamily,

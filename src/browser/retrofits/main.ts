@@ -22,7 +22,8 @@ await openPage(place, status, ["component"], (hand) => {
     paths: answer.paths.filter((it) => matches(hand, it)),
     blocked: answer.blocked.filter((it) => matches(hand, it)),
   };
-  if (all) all.hidden = answer !== undefined && wanted(hand) !== "";
+  const hasWays = answer !== undefined && answer.paths.length + answer.blocked.length > 0;
+  if (all) all.hidden = hasWays && wanted(hand) !== "";
   return {
     spoken: spoken(hand, answer),
     shown: html`
@@ -30,7 +31,7 @@ await openPage(place, status, ["component"], (hand) => {
       ${hand.reading.lines.length > 1 ? html`<p class="box">${PICK_CAR}</p>` : nothing}
       ${hand.reading.lines.length === 1 && !hand.line ? html`<p>Loading the records of this line …</p>` : nothing}
       ${hand.line && !answer ? html`<p>Looking through the records of this line …</p>` : nothing}
-      ${answer && answer.verdict !== "no such car" ? filterView(hand) : nothing}
+      ${hasWays ? filterView(hand) : nothing}
       ${shown ? pathsView(hand, shown) : nothing}`,
   };
 });

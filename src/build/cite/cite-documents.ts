@@ -10,8 +10,8 @@ export interface TextFile {
 export interface CiteOptions {
   /** The day of the documents; else the one that a document says itself. */
   readonly date?: string;
-  /** Writes a mended document, or says in one line why that was not possible. Without it nothing is mended. */
-  readonly write?: (file: string, text: string) => string | undefined;
+  /** Writes a mended document in place of what was read, or says in one line why that was not possible. Without it nothing is mended. */
+  readonly write?: (file: string, text: string, read: string) => string | undefined;
 }
 
 export interface CitedDocuments {
@@ -42,7 +42,7 @@ function citeOne(reading: Reading, { file, text }: TextFile, { date, write }: Ci
   const { citations, findings, fixed } = citeDocument(reading, file, text, date);
   const asItIs: CitedDocuments = { citations, mended: [], findings, faults: [] };
   if (write === undefined || fixed === text) return asItIs;
-  const fault = write(file, fixed);
+  const fault = write(file, fixed, text);
   if (fault !== undefined) return { ...asItIs, faults: [`${file}: ${fault}`] };
   const mended = findings.filter(({ certain }) => certain);
   return { ...asItIs, mended, findings: citeDocument(reading, file, fixed, date).findings };

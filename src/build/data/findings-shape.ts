@@ -9,7 +9,7 @@ const position = z.strictObject({
   length: z.int().min(0),
 });
 const place = {
-  file: z.string().describe("Path inside the data folder."),
+  file: z.string().describe("Path inside the data folder. A folder's ends in '/'."),
   path: z.array(step).describe("Which field, from the top of the file."),
   key: z.boolean().optional().describe("The name of the field is meant, not its value."),
   within: z.tuple([z.int(), z.int()]).optional().describe("Which characters of the field's text."),
@@ -33,9 +33,14 @@ const finding = z.strictObject({
     .optional()
     .describe("A built car that shows it: facts as 'answer --fact' takes them, and in words."),
   unknown: z
-    .strictObject({ name: z.string(), as: z.array(z.string()) })
+    .strictObject({
+      name: z.string(),
+      as: z.array(z.string()).describe("What it was looked for as."),
+      meant: z.string().optional().describe("The known name nearest to it, where one is near."),
+    })
     .optional()
     .describe("The whole finding is that nothing has this name."),
+  follow: z.int().min(1).optional().describe("How many findings that only follow from this one are not listed."),
 });
 
 export const findingsDocument = z

@@ -4,9 +4,11 @@ import { join } from "node:path";
 import type { Catalog } from "../../engine/records/catalog.ts";
 import type { Complaint } from "../../engine/records/complaint.ts";
 import { FILE_KINDS, type FileKind, kindOf } from "../../engine/records/file-kinds.ts";
+import type { UnreadFile } from "../../engine/records/meant-place.ts";
+import { withCauses } from "../../engine/records/missing-files.ts";
 import { type ReadCatalog, readCatalog } from "../../engine/records/read-catalog.ts";
-import { nearest } from "../../engine/scope/nearest.ts";
 import { dataFilesOf } from "./data-files.ts";
+import { lookInto } from "./look-into.ts";
 import { MAX_BYTES, type Position, readSource, type Source, unreadable } from "./source.ts";
 
 /** A complaint with its place in the text, ready to be shown. */
@@ -34,11 +36,19 @@ export async function readFolder(
 ): Promise<ReadFolder> {
   const sources = new Map<string, Source>();
   const stamps = new Map<string, string>();
-  const complaints: Complaint[] = [];
-  for (const path of listFiles(folder)) {
+  const faults: Complaint[] = [];
+  const unread: UnreadFile[] = [];
+  for (const { path, isLink } of listFiles(folder)) {
+    if (isLink) {
+      // It may lead anywhere on this machine, and what it leads to would be published.
+      const link = unreadable(path, "this is a link, and links are not followed", "put the file itself here");
+      sources.set(path, link);
+      faults.push(...link.faults);
+      continue;
+    }
     const kind = kindOf(path);
     if (!kind) {
-      if (/\.(ya?ml|md)$/.test(path)) complaints.push(stray(path));
+      unread.push(...lookInto(folder, path));
       continue;
     }
     const fileKind: FileKind = FILE_KINDS[kind];
@@ -49,12 +59,12 @@ export async function readFolder(
     const source = known ?? readOne(join(folder, path), path, stats.size, fileKind.body);
     sources.set(path, source);
     if (known || Date.now() - stats.ctimeMs > SETTLED) stamps.set(path, stamp);
-    complaints.push(...source.faults);
+    faults.push(...source.faults);
   }
   const files = dataFilesOf(sources);
   const read = readCatalog(files, before?.kept);
-  const findings = [...complaints, ...read.complaints].map((complaint) =>
-    locate(complaint, sources.get(complaint.file)),
+  const findings = [...faults, ...withCauses(read.complaints, files, unread)].map((complaint) =>
+    locate(complaint, sources.get(complaint.file), sources),
   );
   findings.sort(byGravity);
   return {
@@ -78,16 +88,17 @@ function stampOf({ size, mtimeMs, ctimeMs, ino }: Stats): string {
   return [size, mtimeMs, ctimeMs, ino].join(" ");
 }
 
-function listFiles(folder: string): string[] {
-  return filesIn(folder, "").sort((a, b) => (a < b ? -1 : 1));
+function listFiles(folder: string): { path: string; isLink: boolean }[] {
+  return filesIn(folder, "").sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
-/** Asked folder by folder: to ask for all at once, Node looks at every single file once more. */
-function filesIn(folder: string, under: string): string[] {
+/** Asked folder by folder: to ask for all at once, Node looks at every single file once more. What is hidden is no data: editors and git keep copies there. */
+function filesIn(folder: string, under: string): { path: string; isLink: boolean }[] {
   return readdirSync(join(folder, under), { withFileTypes: true }).flatMap((entry) => {
     const path = `${under}${entry.name}`;
+    if (entry.name.startsWith(".")) return [];
     if (entry.isDirectory()) return filesIn(folder, `${path}/`);
-    return entry.isFile() && !entry.name.startsWith(".") ? [path] : [];
+    return entry.isFile() || entry.isSymbolicLink() ? [{ path, isLink: entry.isSymbolicLink() }] : [];
   });
 }
 
@@ -111,32 +122,6 @@ function readOne(file: string, path: string, size: number, body: string | undefi
   }
 }
 
-const FOLDERS = ["vehicles", "components", "parts", "changes", "bulletins"];
-
-function stray(path: string): Complaint {
-  const names = [
-    "maker.yaml",
-    "cautions.yaml",
-    "words.yaml",
-    "moved.yaml",
-    "sums.yaml",
-    "checks.yaml",
-    "vehicles/traits.yaml",
-    "vehicles/plates.yaml",
-  ];
-  const [top = "", ...below] = path.split("/");
-  const folder = below.length > 0 && !FOLDERS.includes(top) ? nearest(top, FOLDERS) : undefined;
-  const meant = folder ? [folder, ...below].join("/") : nearest(path, names);
-  return {
-    severity: "warning",
-    rule: "stray-file",
-    file: path,
-    path: [],
-    message: "no kind of file lies here, so it is not read",
-    hint: meant ? `did you mean ${meant}?` : "move it to vehicles/, components/, parts/, changes/<year>/ or bulletins/",
-  };
-}
-
 /** `sources` are the files in which the rest stands that has to do with it. */
 export function locate(
   complaint: Complaint,
@@ -156,8 +141,11 @@ export function isFaultless(findings: readonly Finding[]): boolean {
   return findings.every(({ severity }) => severity !== "error");
 }
 
+/** Errors first, and of them those from which others follow. */
 export function byGravity(a: Finding, b: Finding): number {
   if (a.severity !== b.severity) return a.severity === "error" ? -1 : 1;
+  const isFirst = ({ rule }: Finding): boolean => rule === "missing-file";
+  if (isFirst(a) !== isFirst(b)) return isFirst(a) ? -1 : 1;
   if (a.file !== b.file) return a.file < b.file ? -1 : 1;
   return a.position.line - b.position.line || a.position.column - b.position.column;
 }

@@ -1,7 +1,28 @@
 /** The rules by which single files are read, in words. Those that are errors always hold: nothing can be read past them. */
 import type { RuleText } from "../../engine/audit/rule.ts";
 
+const LIFTS = `---
+id: TB-2
+title: Lifts
+issued: 1959-06-01
+about: Which lift goes where.
+---
+
+See [[lift]].
+`;
+
 export const READING_RULES: readonly RuleText[] = [
+  {
+    id: "missing-file",
+    gravity: "error",
+    about: "Every file and folder that others rely on lies where it is read, under its name.",
+    why: "Nothing in it is read, and all that other files name of it seems to be wrong.",
+    mend: "Rename or move it as the message says; the complaints that only followed from it are gone then, or come back.",
+    example: {
+      wrong: { "bulletin/TB-2.md": ["", LIFTS] },
+      right: { "bulletins/TB-2.md": ["", LIFTS] },
+    },
+  },
   {
     id: "unreadable",
     gravity: "error",

@@ -14,7 +14,8 @@ import {
 } from "yaml";
 import type { Complaint, Place } from "../../engine/records/complaint.ts";
 import { once } from "../../engine/records/once.ts";
-import { splitFacts } from "./split-facts.ts";
+import { nameOfSign } from "../../engine/records/signs.ts";
+import { splitFacts, whyNoFacts } from "./split-facts.ts";
 
 export const MAX_BYTES = 1_000_000;
 
@@ -39,17 +40,14 @@ export interface Source {
 export function readSource(path: string, written: string, body: string | undefined): Source {
   const text = written.replace(/^\uFEFF/, ""); // An editor does not count the byte order mark as a column.
   const parts = body === undefined ? { yaml: text, at: 0, rest: "", restAt: 0 } : splitFacts(text);
-  if (!parts)
-    return broken(
-      path,
-      text,
-      0,
-      1,
-      "the file does not begin with facts",
-      "write the facts between two lines of '---', the story below them",
-    );
+  if (!parts) {
+    const { at, length, message, hint } = whyNoFacts(text);
+    return broken(path, text, at, length, message, hint);
+  }
   const doc = parse(parts.yaml);
   const [error] = doc.errors;
+  const odd = error && oddSignNear(parts.yaml, error.pos[0]);
+  if (odd) return broken(path, text, parts.at + odd.at, odd.sign.length, `this is not YAML: ${odd.message}`, odd.hint);
   if (error)
     return broken(
       path,
@@ -210,6 +208,28 @@ class Lines {
     const rest = this.line(low + 1).length - column + 1;
     return { line: low + 1, column, length: Math.max(1, Math.min(length, rest)) };
   }
+}
+
+/** A sign on the line of the fault, or on the one before it, that looks like a plain one and that YAML does not take for it. */
+function oddSignNear(
+  yaml: string,
+  fault: number,
+): { sign: string; at: number; message: string; hint: string } | undefined {
+  const end = yaml.indexOf("\n", fault);
+  const start = yaml.lastIndexOf("\n", fault - 1) + 1;
+  const from = start > 1 ? yaml.lastIndexOf("\n", start - 2) + 1 : 0;
+  const near = yaml.slice(from, end < 0 ? yaml.length : end);
+  // In the middle of a text such a sign does no harm; where a value begins or a line is indented it does.
+  const found = /(?<=(?:^|[:,[{-])\s*)[“”„‘’\u00A0\u202F\u2007\u200B\uFEFF]/mu.exec(near);
+  if (!found) return undefined;
+  const [sign] = found;
+  const isQuote = /[“”„‘’]/u.test(sign);
+  return {
+    sign,
+    at: from + found.index,
+    message: isQuote ? `${nameOfSign(sign)} is no quote here` : `${nameOfSign(sign)} stands here`,
+    hint: isQuote ? "write straight quotes, \" or ', round the text" : "write a plain space in its place",
+  };
 }
 
 function firstLine(message: string): string {

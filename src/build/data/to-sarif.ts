@@ -67,12 +67,14 @@ function result(finding: Finding, folder: string): object {
 
 function place(folder: string, file: string, position: Position | undefined, shown?: string): object {
   const uri = [...folder.replaceAll("\\", "/").split("/"), ...file.split("/")].map(encodeURIComponent).join("/");
-  const region = position && {
-    startLine: position.line,
-    startColumn: position.column,
-    endColumn: position.column + Math.max(1, position.length),
-    ...(shown ? { snippet: { text: shown } } : {}),
-  };
+  const isFolder = file.endsWith("/"); // It has no lines.
+  const region = position &&
+    !isFolder && {
+      startLine: position.line,
+      startColumn: position.column,
+      endColumn: position.column + Math.max(1, position.length),
+      ...(shown ? { snippet: { text: shown } } : {}),
+    };
   return { artifactLocation: { uri }, ...(region ? { region } : {}) };
 }
 

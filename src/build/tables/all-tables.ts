@@ -193,6 +193,7 @@ function columnOf(
     fallback,
     options: cell.options ?? [],
     day: isDay(shape),
+    window: isWindow(shape),
     about: describe(shape),
   };
 }
@@ -201,6 +202,12 @@ function columnOf(
 function isDay(shape: Shape): boolean {
   const takes = (text: string): boolean => z.safeParse(shape, text).success;
   return takes("1974-02-28") && !takes("1974-02-30");
+}
+
+/** Free words may stand for anything; only a window takes two figures, and none of the words. */
+function isWindow(shape: Shape): boolean {
+  const takes = (text: string): boolean => z.safeParse(shape, text).success;
+  return takes("3.5..3.62") && takes("..6") && !takes("A");
 }
 
 function fileColumn(): Column {

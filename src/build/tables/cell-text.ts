@@ -46,27 +46,60 @@ function singleValue(column: Column, text: string, manner: Manner): unknown {
       if (/^(yes|y|true|x|1)$/i.test(text)) return true;
       return /^(no|n|false|0|-)$/i.test(text) ? false : text;
     default:
-      return column.day ? dayIn(text, manner) : figuresIn(text, manner);
+      return column.day ? dayIn(text, manner) : column.window ? windowIn(text, manner) : text;
   }
 }
 
 /** Where a text may stand too, '0012' and '1E5' are stamped on a part and no amounts; 0.500 is one. */
 function amountIn(text: string, manner: Manner): number | undefined {
   const number = numberIn(text, manner);
-  return number !== undefined && (/^-?(0|[1-9]\d*)([.,]\d+)?$/.test(text) || String(number) === text)
+  const written = manner.comma ? withPoint(text) : text;
+  return number !== undefined && (/^-?(0|[1-9]\d*)(\.\d+)?$/.test(written) || String(number) === text)
     ? number
     : undefined;
 }
 
 /** Where only a number can be meant, 1.50 and 1e3 are numbers too. */
 function numberIn(text: string, { comma }: Manner): number | undefined {
-  const written = comma ? text.replace(/^(-?\d+),(\d+)$/, "$1.$2") : text;
+  const written = comma ? withPoint(text) : text;
   return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(written) ? Number(written) : undefined;
 }
 
-/** A text of figures alone, such as a window 3,5..3,62, is written with a comma too. */
-function figuresIn(text: string, { comma }: Manner): string {
-  return comma && /^[\d\s.,+-]+$/.test(text) ? text.replace(/(\d),(?=\d)/g, "$1.") : text;
+/** A window is written with a comma too, as everything else of figures; any other text stays as it is. */
+function windowIn(text: string, { comma }: Manner): string {
+  return comma ? text.replaceAll(FIGURE, withPoint) : text;
+}
+
+/** A figure of a window 3,5..3,62: the two points between its ends are none of its own. */
+const FIGURE = /\d+(?:[.,]\d+)*/g;
+
+export function figuresIn(text: string): string[] {
+  return text.match(FIGURE) ?? [];
+}
+
+/** 1.300,5 is written 1300.5. */
+function withPoint(text: string): string {
+  const [, sign, whole, rest] = /^([+-]?)(\d{1,3}(?:\.\d{3})+|\d+)(?:,(\d+))?$/.exec(text) ?? [];
+  return whole === undefined ? text : `${sign}${whole.replaceAll(".", "")}${rest === undefined ? "" : `.${rest}`}`;
+}
+
+/**
+ * Why a cell cannot be read, where its column could take it for what it may not mean. Where the comma is the decimal sign a point
+ * stands before each three figures, so:
+ *
+ *   1.300,5 and 1.300.000    can mean one thing only
+ *   1.300                    thirteen hundred here; whoever typed it in another manner meant 1.3
+ *   1.3                      nothing here, and 1.3 in another manner
+ */
+export function cellFault(column: Column, text: string, { comma, split }: Manner): string | undefined {
+  const isAmount = column.kind === "number" || column.kind === "text-or-number" || column.window;
+  if (!comma || !isAmount) return undefined;
+  const figures = (column.list ? splitList(text, split) : [text]).flatMap((one) =>
+    column.window ? figuresIn(one) : [one.trim()],
+  );
+  const doubtful = figures.find((figure) => /^[+-]?\d*\.\d+$/.test(figure));
+  if (doubtful === undefined) return undefined;
+  return `'${doubtful}' has a point where numbers are written with a comma: write ${doubtful.replace(".", ",")}, or leave the point out`;
 }
 
 function inQuotes(text: string): string {

@@ -1,4 +1,7 @@
-/** npm run export: every table of a data folder as CSV files in a folder, or as sheets of one workbook; import reads both back. */
+/**
+ * npm run export: every table of a data folder as CSV files in a folder, or as sheets of one workbook, or one table as one CSV file;
+ * import reads all of them back.
+ */
 import { existsSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { DataFile } from "../../engine/records/file-kinds.ts";
@@ -34,8 +37,14 @@ export async function exportTables({ data, to, tables, overwrite }: ExportOption
   const wanted = TABLES.filter(({ name }) => tables.length === 0 || tables.includes(name));
   const sheets = wanted.map((table) => ({ name: table.name, rows: cellsOf(table, files) }));
   const workbook = /\.xlsx$/i.test(to);
-  const folder = workbook ? dirname(to) : to;
-  const out = workbook ? await oneWorkbook(to, sheets, say) : csvFiles(sheets);
+  const oneCsv = /\.csv$/i.test(to);
+  if (oneCsv && sheets.length !== 1) {
+    say(`--to ${to}: one CSV file holds one table; say which with --table, or name a folder or a workbook`);
+    return 2;
+  }
+  const oneFile = workbook || oneCsv;
+  const folder = oneFile ? dirname(to) : to;
+  const out = workbook ? await oneWorkbook(to, sheets, say) : csvFiles(sheets, oneCsv ? basename(to) : undefined);
   if (!out) return 1;
   const there = [...out.keys()].map((name) => join(folder, name)).filter((path) => existsSync(path));
   if (there.length > 0 && !overwrite) {
@@ -51,8 +60,11 @@ export async function exportTables({ data, to, tables, overwrite }: ExportOption
   const errors = findings.filter(({ severity }) => severity === "error").length;
   if (errors > 0)
     say(`The data folder has ${counted(errors, "error")}; what is wrong in it is wrong in the export too.`);
+  // The name of a CSV file tells import its table; under another name the headers make a good guess, and no more.
+  const guessed =
+    oneCsv && basename(to).replace(/\.csv$/i, "") !== sheets[0]?.name ? " (with a mapping: --propose)" : "";
   say(
-    `${workbook ? basename(to) : `${counted(sheets.length, "file")} in ${to}`}. Back again: npm run import -- ${workbook ? to : join(to, "*.csv")}`,
+    `${oneFile ? basename(to) : `${counted(sheets.length, "file")} in ${to}`}. Back again: npm run import -- ${oneFile ? to : join(to, "*.csv")}${guessed}`,
   );
   return 0;
 }
@@ -71,11 +83,11 @@ async function oneWorkbook(
   }
 }
 
-function csvFiles(sheets: readonly OutSheet[]): Map<string, Uint8Array> {
+function csvFiles(sheets: readonly OutSheet[], as?: string): Map<string, Uint8Array> {
   return new Map(
     sheets.map(({ name, rows }) => {
       const texts = rows.map((row) => row.map(textOf));
-      return [`${name}.csv`, writeCsv(texts, OUR_CSV)];
+      return [as ?? `${name}.csv`, writeCsv(texts, OUR_CSV)];
     }),
   );
 }

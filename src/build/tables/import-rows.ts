@@ -1,9 +1,9 @@
 /** From the rows of a sheet and its mapping to what each row says of which table; rows that cannot be read come with the reason. */
 import { nearest } from "../../engine/scope/nearest.ts";
-import { cellValue } from "./cell-text.ts";
+import { cellFault, cellValue } from "./cell-text.ts";
 import { unguard } from "./formula-guard.ts";
-import type { SheetMapping } from "./mapping.ts";
-import { type Form, type Grid, SheetError, type SheetRow, textOf } from "./sheet.ts";
+import type { Filled, SheetMapping } from "./mapping.ts";
+import { type CellValue, type Form, type Grid, Percentage, SheetError, type SheetRow, textOf } from "./sheet.ts";
 import { type Column, FILE_COLUMN, type Table } from "./table.ts";
 
 /** A column that tells why a row was rejected; on the way in it is passed over. */
@@ -70,6 +70,10 @@ function likelyHeaders({ rows }: Grid): number | undefined {
   return seen.find((row) => filled(row) * 2 > widest)?.number;
 }
 
+/** A number of per cent, and the units in which it is the number that stands there. */
+const PERCENT = /^([+-]?[\d.,]+)\s*%$/;
+const IN_PERCENT = /^(%|per ?cent)$/i;
+
 /** What every row of the sheet says, or why it says nothing. */
 export function importRows(
   sheet: Sheet,
@@ -79,12 +83,13 @@ export function importRows(
   const width = widthOf(sheet);
   const places = new Map(sheet.headers.map(({ name, at }) => [name, at]));
   return sheet.rows.map((row) => {
+    const cellOf = (name: string): CellValue | undefined =>
+      row.cells[places.get(mapping.columns[name]?.column ?? "") ?? -1];
     const told = (name: string): string => {
       const filled = mapping.columns[name];
       if (!filled) return mapping.constants[name] ?? "";
-      const at = places.get(filled.column);
-      const text = at === undefined ? "" : unguard(textOf(row.cells[at])).trim();
-      return filled.translate?.[text] ?? text;
+      const text = unguard(textOf(cellOf(name))).trim();
+      return translated(filled, text) ?? text;
     };
     const reject = (reason: string) => ({ row, reason });
     if (row.fault) return reject(row.fault);
@@ -95,17 +100,42 @@ export function importRows(
     const parents = table.parents.map(({ column }) => told(column));
     const missing = table.parents.find((_, i) => parents[i] === "");
     if (missing) return reject(`'${missing.column}' is empty; say in which the row belongs`);
+    const faults: string[] = [];
     const fields = table.columns.flatMap((column): [Column, unknown][] => {
       const text = told(column.name);
-      return column.name === FILE_COLUMN || text === ""
-        ? []
-        : [[column, cellValue(column, text, mapping.columns[column.name])]];
+      if (column.name === FILE_COLUMN || text === "") return [];
+      const cell = cellOf(column.name);
+      const isNumber = typeof cell === "number" || cell instanceof Percentage;
+      const filled = mapping.columns[column.name];
+      // A number of a workbook has no decimal sign, and what the mapping translates to is written as we write it.
+      const asOurs = isNumber || translated(filled, unguard(textOf(cell)).trim()) !== undefined;
+      const manner = { ...filled, comma: filled?.comma === true && !asOurs };
+      const percent = column.kind === "number" ? PERCENT.exec(text)?.[1] : undefined;
+      if (percent !== undefined && !IN_PERCENT.test(told("unit"))) {
+        const unit = told("unit");
+        faults.push(`'${column.name}' is ${text}, and ${unit === "" ? "no unit says so" : `the unit is '${unit}'`}`);
+      }
+      const fault = cellFault(column, percent ?? text, manner);
+      if (fault) faults.push(`'${column.name}': ${fault}`);
+      return [[column, cellValue(column, percent ?? text, manner)]];
     });
+    if (faults.length > 0) return reject(faults.join("; "));
     if (table.rows === "file" && fields[0]?.[0] !== table.columns[0])
       return reject(`'${table.columns[0]?.name}' is empty; nothing else says which it is`);
     const place = told(FILE_COLUMN);
     return { sheet, row, table, parents, fields, place: place === "" ? undefined : place };
   });
+}
+
+function translated(filled: Filled | undefined, text: string): string | undefined {
+  const { translate = {} } = filled ?? {};
+  return Object.hasOwn(translate, text) ? translate[text]?.trim() : undefined;
+}
+
+/** What the cells under a header say, one a row. */
+export function cellTexts(sheet: Sheet, header: string): string[] {
+  const at = sheet.headers.find(({ name }) => name === header)?.at ?? -1;
+  return sheet.rows.map((row) => unguard(textOf(row.cells[at])).trim());
 }
 
 /** A mapping that names a column that the sheet has not, or leaves one unsaid, would lose something. */

@@ -3,8 +3,10 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { dataFilesOf } from "../data/data-files.ts";
 import { type ReadFolder, readFolder } from "../data/read-folder.ts";
 import { countFindings, showFinding } from "../data/show-findings.ts";
+import { folderTexts } from "../write/folder-texts.ts";
+import { lostComments } from "../write/lost-comments.ts";
 import { schemaAddress } from "../write/schema-address.ts";
-import { writeFiles } from "../write/write-files.ts";
+import { finishFirst, tryWrite } from "../write/try-write.ts";
 import { tableNamed } from "./all-tables.ts";
 import { type ImportRow, importRows, type Sheet } from "./import-rows.ts";
 import { MOST_ROWS } from "./limits.ts";
@@ -48,7 +50,9 @@ export async function importSheets(paths: readonly string[], options: ImportOpti
     return 1;
   }
 
+  if (options.write && finishFirst(options.data, say) === "fault") return 1;
   const read = await readFolder(options.data);
+  const texts = folderTexts(options.data, read);
   const faulty = read.findings.filter(({ severity }) => severity === "error").length;
   if (faulty > 0)
     say(`The data folder has ${counted(faulty, "error")} of its own (npm run check); rows answer only for new ones.`);
@@ -58,17 +62,30 @@ export async function importSheets(paths: readonly string[], options: ImportOpti
     for (const row of importRows(sheet, tableNamed(mapping.table) as Table, mapping))
       if ("reason" in row) rejected.push({ row: { sheet, row: row.row }, reasons: [row.reason] });
       else rows.push(row);
-  const plan = planImport(folderOf(options.data, read), rows, options.overwrite);
+  const plan = planImport(folderOf(options.data, read, texts), rows, options.overwrite);
   for (const [row, reasons] of plan.rejected) rejected.push({ row, reasons });
   const order = (row: Rejected["row"]): number => sheets.indexOf(row.sheet) * MOST_ROWS * 2 + row.row.number;
   rejected.sort((a, b) => order(a.row) - order(b.row));
-  for (const line of [...showFiles(plan), ...showRejected(rejected)]) say(line);
+  for (const line of [...showFiles(plan), ...showLost(plan, texts), ...showRejected(rejected)]) say(line);
   for (const { file, message, hint } of plan.warnings) say(`warning  ${file}: ${message}; ${hint}`);
+  const fault = options.write ? tryWrite(options.data, plan.texts, new Map(), texts) : undefined;
+  if (fault !== undefined) {
+    say(`\n${fault}`);
+    return 1;
+  }
   await writeRejects(rejected, options, say);
-  if (options.write) writeFiles(options.data, plan.texts);
   say(`\n${showSums({ written: plan.written.length, unchanged: plan.unchanged.length, rejected: rejected.length })}`);
   say(closing(plan, read, options));
   return rejected.length > 0 ? 1 : 0;
+}
+
+/** What a person noted in a file may not go without a word. */
+function showLost({ drafts, texts }: Plan, before: ReadonlyMap<string, string>): string[] {
+  return drafts.flatMap(({ path, kind }) => {
+    const [old, next] = [before.get(path), texts.get(path)];
+    if (old === undefined || next === undefined) return [];
+    return lostComments(kind, old, next).map((comment) => `lost     ${path}: the comment '${comment}'`);
+  });
 }
 
 function mappingsOf(path: string | undefined, say: Say): Mappings | undefined {
@@ -124,10 +141,14 @@ function closing({ texts }: Plan, { sources }: ReadFolder, { write, data }: Impo
   return `${what}. Nothing was written yet: this was a trial. --write writes.`;
 }
 
-function folderOf(data: string, { sources, catalog }: ReadFolder): Parameters<typeof planImport>[0] {
+function folderOf(
+  data: string,
+  { sources, catalog }: ReadFolder,
+  texts: ReadonlyMap<string, string>,
+): Parameters<typeof planImport>[0] {
   return {
     files: new Map(dataFilesOf(sources).map((file) => [file.path, file])),
-    text: (path) => sources.get(path)?.text ?? "",
+    text: (path) => texts.get(path) ?? "",
     schema: (path, kind) => catalog && schemaAddress(data, path, kind, catalog.maker.site),
   };
 }

@@ -2,9 +2,11 @@
  * How the columns of each sheet are read: by the mapping file, or by a proposal where that does not speak of the sheet. A header that
  * is the name of a column needs no mapping; everything guessed, and everything that would go nowhere, has to be settled by a person.
  */
-import { mappingFaults, type Sheet } from "./import-rows.ts";
+import { nearest } from "../../engine/scope/nearest.ts";
+import { cellTexts, mappingFaults, type Sheet } from "./import-rows.ts";
 import type { Mappings, SheetMapping } from "./mapping.ts";
 import { type Proposal, propose } from "./propose.ts";
+import { counted } from "./show-plan.ts";
 
 export interface Mapped {
   readonly sheet: Sheet;
@@ -42,8 +44,30 @@ export function mapSheets(sheets: readonly Sheet[], mappings: Mappings): MappedS
     mapped.push({ sheet, mapping: used, proposal });
     open.push(...(proposal?.guesses ?? []).map((guess) => said(`guessed: ${guess}`)));
     open.push(...mappingFaults(sheet, used).map(said));
+    notes.push(...droppedBy(sheet, used).map(said));
     const missing = proposal?.missing ?? [];
     if (missing.length > 0) notes.push(said(`no column fills ${missing.join(", ")}: fine for what is there already`));
   }
+  const there = sheets.map(({ grid }) => grid.name);
+  const unmapped = mapped.flatMap(({ sheet, proposal }) => (proposal ? [sheet.grid.name] : []));
+  // A sheet with good headers would be read without what its mapping says, by a slip in one name.
+  for (const { sheet } of mappings.sheets) {
+    const meant = there.includes(sheet) ? undefined : nearest(sheet, unmapped);
+    if (meant) open.push(`'${meant}': the mapping does not speak of it, but of '${sheet}', which is not there`);
+  }
   return { mapped, strange, open, notes };
+}
+
+/** What the mapping makes nothing of: it says nothing then, and takes nothing away where the records say something. */
+function droppedBy(sheet: Sheet, { columns }: SheetMapping): string[] {
+  return Object.values(columns).flatMap(({ column, translate = {} }) => {
+    const cells = cellTexts(sheet, column);
+    return Object.entries(translate).flatMap(([from, to]) => {
+      const rows = to.trim() === "" ? cells.filter((cell) => cell === from).length : 0;
+      if (rows === 0) return [];
+      return [
+        `'${from}' in '${column}' is translated to nothing: ${counted(rows, "cell")} as good as empty, which deletes nothing`,
+      ];
+    });
+  });
 }

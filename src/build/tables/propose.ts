@@ -1,12 +1,11 @@
 /** A mapping for a sheet that has none: which table its rows belong to, what its columns mean, and how its cells are written. */
 import { nearest } from "../../engine/scope/nearest.ts";
 import { TABLES } from "./all-tables.ts";
-import { unguard } from "./formula-guard.ts";
-import type { Sheet } from "./import-rows.ts";
+import { figuresIn } from "./cell-text.ts";
+import { cellTexts, type Sheet } from "./import-rows.ts";
 import { LIST_SIGN } from "./list-text.ts";
 import type { Filled, SheetMapping } from "./mapping.ts";
 import { type Match, matchHeaders } from "./match-headers.ts";
-import { textOf } from "./sheet.ts";
 import type { Column, Table } from "./table.ts";
 
 export interface Proposal {
@@ -75,8 +74,7 @@ function neededBy(table: Table): string[] {
 }
 
 function valuesOf(sheet: Sheet, header: string): string[] {
-  const at = sheet.headers.find(({ name }) => name === header)?.at ?? -1;
-  return [...new Set(sheet.rows.map((row) => unguard(textOf(row.cells[at])).trim()))].filter((value) => value !== "");
+  return [...new Set(cellTexts(sheet, header))].filter((value) => value !== "");
 }
 
 /** How the cells of a column are written, where that is not how we write them. */
@@ -111,14 +109,25 @@ function mannerOf(column: Column, values: readonly string[]): { how: Omit<Filled
       said.push(`its days are read as ${order}`);
     }
   }
-  if (
-    (column.kind === "number" || column.kind === "text-or-number") &&
-    values.some((value) => /^-?\d+,\d+$/.test(value))
-  ) {
-    how.comma = true;
-    said.push("its numbers are read with a comma: 0,5");
+  if (isAmount(column)) {
+    const figures = values.filter((value) => /^[\d.,\s+-]+$/.test(value)).flatMap(figuresIn);
+    const unclear = figures.find((figure) => THOUSANDS.test(figure));
+    if (figures.some((figure) => /^(\d+|\d{1,3}(\.\d{3})+),\d+$/.test(figure) && !THOUSANDS.test(figure))) {
+      how.comma = true;
+      said.push("its numbers are read with a comma: 0,5");
+    } else if (unclear)
+      said.push(
+        `'${unclear}' has a comma as the decimal sign, or before three figures: say comma: true, or take it out`,
+      );
   }
   return { how, said };
+}
+
+/** 1,300 is 1.3 or thirteen hundred. */
+const THOUSANDS = /^[1-9]\d{0,2}(,\d{3})+$/;
+
+function isAmount({ kind, window }: Column): boolean {
+  return kind === "number" || kind === "text-or-number" || window;
 }
 
 function choiceMeant(value: string, options: readonly string[]): string | undefined {

@@ -2,40 +2,67 @@
 import { unzipSync, zipSync } from "fflate";
 import readWorkbook from "read-excel-file/universal";
 import { MOST_UNPACKED } from "./limits.ts";
-import { type CellValue, type Grid, SheetError, type SheetFile, type SheetRow, unreadableSign } from "./sheet.ts";
-import { FAULT, tameSheet } from "./tame-sheet.ts";
+import { percentStyles } from "./percent-styles.ts";
+import {
+  type CellValue,
+  type Grid,
+  Percentage,
+  SheetError,
+  type SheetFile,
+  type SheetRow,
+  unreadableSign,
+} from "./sheet.ts";
+import { counted } from "./show-plan.ts";
+import { FAULT, PERCENT, type Tamed, tameSheet } from "./tame-sheet.ts";
 import { tameWorkbook } from "./tame-workbook.ts";
+import { workbookSheets } from "./workbook-sheets.ts";
 
 export async function readXlsx(path: string, bytes: Uint8Array): Promise<SheetFile> {
   const files = unpack(path, bytes);
-  const notes: string[] = [];
+  const textOf = (ending: RegExp): string => {
+    const name = Object.keys(files).find((file) => ending.test(file));
+    return name === undefined ? "" : new TextDecoder().decode(files[name]);
+  };
+  const percents = percentStyles(textOf(/(^|\/)styles\.xml$/));
+  const order = workbookSheets(textOf(/(^|\/)workbook\.xml$/), textOf(/(^|\/)workbook\.xml\.rels$/));
+  const notes = new Map<string, string[]>();
   for (const [name, content] of Object.entries(files)) {
     if (/(^|\/)(workbook|styles)\.xml$/.test(name))
       files[name] = new TextEncoder().encode(tameWorkbook(name, new TextDecoder().decode(content)));
     if (!/(^|\/)worksheets\/[^/]*\.xml$/.test(name)) continue;
-    const { xml, formulas, beyond } = tameSheet(new TextDecoder().decode(content));
-    if (beyond)
+    const tamed = tameSheet(new TextDecoder().decode(content), percents);
+    if (tamed.beyond)
       throw new SheetError(
         path,
         undefined,
-        `its cell ${beyond} lies beyond every sheet that can be read`,
+        `its cell ${tamed.beyond} lies beyond every sheet that can be read`,
         "split the sheet",
       );
-    if (formulas.length > 0) {
-      const which = formulas.slice(0, 5).join(", ");
-      const more = formulas.length > 5 ? " …" : "";
-      notes.push(
-        `${formulas.length} formula${formulas.length === 1 ? "" : "s"}, read by the stored result (${which}${more})`,
-      );
-    }
-    files[name] = new TextEncoder().encode(xml);
+    notes.set(name, notesOf(tamed));
+    files[name] = new TextEncoder().encode(tamed.xml);
   }
   const sheets = await readOrSay(path, files);
   const grids = sheets.map(({ sheet, data }, i): Grid => {
     const rows = data.map((cells, at) => rowOf(at + 1, cells));
-    return { name: sheet, rows, notes: i === 0 ? notes : [] };
+    const { file = "", hidden = false } = order[i] ?? {};
+    const own = file === "" ? undefined : [...notes].find(([name]) => name.endsWith(`/${file}`))?.[1];
+    return { name: sheet, rows, ...(hidden ? { hidden } : {}), notes: own ?? [] };
   });
   return { path, form: { format: "xlsx" }, grids };
+}
+
+/** What was not read as it seems to stand there, with the first few of its places. */
+function notesOf({ formulas, percentages, hiddenRows, hiddenColumns, filtered }: Tamed): string[] {
+  const note = (places: readonly string[], what: string, how: string): string[] => {
+    const which = `${places.slice(0, 5).join(", ")}${places.length > 5 ? " …" : ""}`;
+    return places.length > 0 ? [`${counted(places.length, what)}, ${how} (${which})`] : [];
+  };
+  return [
+    ...note(formulas, "formula", "read by the stored result"),
+    ...note(percentages, "percentage", "read as the number shown"),
+    ...note(hiddenRows, "hidden row", `read like all others${filtered ? ", though a filter is set" : ""}`),
+    ...note(hiddenColumns, "hidden column", "read like all others"),
+  ];
 }
 
 /** Only as much is unpacked as the directory of the archive promises, and that must be little enough. */
@@ -78,6 +105,7 @@ function rowOf(number: number, cells: readonly unknown[]): SheetRow {
         faults.push(cell.slice(FAULT.length));
         return null;
       }
+      if (cell.startsWith(PERCENT)) return new Percentage(Number(cell.slice(PERCENT.length)));
       const sign = unreadableSign(cell);
       if (sign) faults.push(`the row holds ${sign}`);
       return cell;

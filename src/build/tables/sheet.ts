@@ -1,6 +1,15 @@
 /** A sheet as it came in: rows of cells with the numbers by which a spreadsheet program shows them. */
 
-export type CellValue = string | number | boolean | Date | null;
+export type CellValue = string | number | boolean | Date | Percentage | null;
+
+/** A number that the spreadsheet program shows as a percentage: of 50 % it keeps 0.5, and nobody who reads the sheet sees that. */
+export class Percentage {
+  readonly shown: number;
+
+  constructor(shown: number) {
+    this.shown = shown;
+  }
+}
 
 export interface SheetRow {
   /** As the spreadsheet program counts: the first row is 1. */
@@ -29,6 +38,8 @@ export interface Grid {
   /** The name of the sheet; of a CSV file the file's name without its ending. */
   readonly name: string;
   readonly rows: readonly SheetRow[];
+  /** The spreadsheet program does not show it. */
+  readonly hidden?: boolean;
   /** What a person should know about how it was read. */
   readonly notes: readonly string[];
 }
@@ -51,6 +62,7 @@ export function textOf(cell: CellValue | undefined): string {
   if (cell === null || cell === undefined) return "";
   if (typeof cell === "boolean") return cell ? "yes" : "no";
   if (cell instanceof Date) return dateText(cell);
+  if (cell instanceof Percentage) return `${cell.shown} %`;
   return String(cell);
 }
 

@@ -12,7 +12,7 @@ export function tableRows(table: Table, files: readonly DataFile[]): string[][] 
       entriesOf(table, holder).map((entry) => [
         ...names,
         ...table.columns.map((column, i) =>
-          column.name === FILE_COLUMN ? path : cellText(column, told(table, entry, column, i)),
+          column.name === FILE_COLUMN ? path : cellText(column, unlessDefault(column, told(table, entry, column, i))),
         ),
       ]),
     );
@@ -47,6 +47,11 @@ function entriesOf({ rows, field }: Table, holder: Fields): unknown[] {
 function told({ rows }: Table, entry: unknown, { path }: Column, i: number): unknown {
   if (rows === "texts") return entry;
   return rows === "named" ? (entry as unknown[])[i] : valueAt(entry, path);
+}
+
+/** What holds where nothing is said stands in some files and not in others: a table says it nowhere. */
+function unlessDefault({ fallback }: Column, value: unknown): unknown {
+  return value === fallback ? undefined : value;
 }
 
 function listOf(value: unknown): unknown[] {

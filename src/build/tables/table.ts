@@ -18,6 +18,8 @@ export interface Column {
   readonly options: readonly string[];
   /** A calendar day, which spreadsheets write in many ways. */
   readonly day: boolean;
+  /** A window of two figures, 3.5..3.62: the one text that has amounts in it and no words. */
+  readonly window: boolean;
   readonly about: string;
 }
 

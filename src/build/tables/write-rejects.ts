@@ -27,12 +27,14 @@ export async function rejectsFile(path: string, sheets: readonly RejectedSheet[]
   );
 }
 
-/** Beside the sheet, under a name that is free: a file that somebody may be mending is never written over. */
-export function rejectsPath(sheetPath: string, bytes: Uint8Array): string {
-  const [, stem = sheetPath, ending = ""] = /^(.*?)(?:\.rejected(?:-\d+)?)?(\.[^./\\]*)?$/s.exec(sheetPath) ?? [];
+/** Where it was said to lie, or beside the sheet under a name that is free: what somebody may be mending is never written over. */
+export function rejectsPath(sheetPath: string, bytes: Uint8Array, named?: string): string {
+  const isFree = (path: string): boolean => !existsSync(path) || readFileSync(path).equals(bytes);
+  if (named !== undefined && isFree(named)) return named;
+  const [, stem = "", ending = ""] = /^(.*?)(?:\.rejected(?:-\d+)?)?(\.[^./\\]*)?$/s.exec(named ?? sheetPath) ?? [];
   for (let number = 1; ; number++) {
     const path = `${stem}.rejected${number > 1 ? `-${number}` : ""}${ending}`;
-    if (!existsSync(path) || readFileSync(path).equals(bytes)) return path;
+    if (isFree(path)) return path;
   }
 }
 

@@ -2,7 +2,7 @@
 import { unzipSync, zipSync } from "fflate";
 import writeWorkbook, { type Cell } from "write-excel-file/node";
 import { LONGEST_CELL } from "./limits.ts";
-import { type CellValue, SheetError } from "./sheet.ts";
+import { type CellValue, Percentage, SheetError } from "./sheet.ts";
 
 export interface OutSheet {
   readonly name: string;
@@ -36,6 +36,10 @@ function cellOf(value: CellValue): Cell {
   if (value === null || value === "") return null;
   if (typeof value === "string") return { value: escaped(value), type: String, format: "@" };
   if (value instanceof Date) return { value, type: Date, format: "yyyy-mm-dd" };
+  if (value instanceof Percentage) {
+    const places = /\.(\d+)/.exec(String(value.shown))?.[1] ?? "";
+    return { value: value.shown / 100, type: Number, format: `0${places && `.${"0".repeat(places.length)}`}%` };
+  }
   return { value, type: typeof value === "number" ? Number : Boolean };
 }
 

@@ -5,16 +5,21 @@ import { audited, newlyFound } from "../data/audited.ts";
 import type { Finding, ReadFolder } from "../data/read-folder.ts";
 import type { Answers } from "./field.ts";
 import { fileText } from "./file-text.ts";
+import { lostComments } from "./lost-comments.ts";
 import type { NewKind } from "./new-fields.ts";
 import { readWith } from "./read-with.ts";
 import { schemaAddress } from "./schema-address.ts";
 import { updatedText } from "./updated-text.ts";
+import { yamlOnOneLine } from "./yaml-text.ts";
 
 export interface NewFile {
   readonly path: string;
   readonly text: string;
   /** It was there, and something was added to it. */
   readonly grown: boolean;
+  /** Comments of the file that would not stand there any more, and what to write by hand in place of this. */
+  readonly lost: readonly string[];
+  readonly byHand: string;
   /** What would be found that is not found now. */
   readonly findings: readonly Finding[];
 }
@@ -31,14 +36,21 @@ export function newFile(
   answers: Answers,
   more: Readonly<Record<string, unknown>> = {},
 ): NewFile {
-  const { file, path, value, old } = PLACES[kind](read, answers, more, texts);
+  const { file, path, value, old, added = value } = PLACES[kind](read, answers, more, texts);
   const text =
     old === undefined
       ? fileText(file, value, schemaAddress(folder, path, file, read.catalog.maker.site))
       : updatedText(file, old, value);
   const now = audited({ ...read, complaints: read.findings });
   const { findings } = readWith(read, new Map([[path, text]]));
-  return { path, text, grown: old !== undefined, findings: newlyFound(findings, now) };
+  return {
+    path,
+    text,
+    grown: old !== undefined,
+    lost: old === undefined ? [] : lostComments(file, old, text),
+    byHand: yamlOnOneLine(added),
+    findings: newlyFound(findings, now),
+  };
 }
 
 interface Placed {
@@ -46,6 +58,8 @@ interface Placed {
   readonly path: string;
   readonly value: Record<string, unknown>;
   readonly old?: string | undefined;
+  /** What of the value is new, where not all of it is. */
+  readonly added?: object;
 }
 type Place = (
   read: ReadFolder & { readonly catalog: Catalog },
@@ -69,7 +83,7 @@ const PLACES: Readonly<Record<NewKind, Place>> = {
     const path = `parts/${component}.yaml`;
     const part = { ...answers, ...(marks === undefined ? {} : { marks: marksOf([marks].flat()) }), ...more };
     const before = (sources.get(path)?.value ?? { component, parts: [] }) as { parts: object[] };
-    return { file: "parts", path, value: { ...before, parts: [...before.parts, part] }, old: texts.get(path) };
+    return { file: "parts", path, value: { ...before, parts: [...before.parts, part] }, old: texts.get(path), added: part };
   },
 };
 

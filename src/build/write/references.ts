@@ -65,6 +65,12 @@ export const SEEN: Fields = {
   plates: ["plates.*.example"],
 };
 
+/** What people call something stays what they say, though it be the id of something else. */
+export const CALLED: Fields = {
+  parts: ["parts.*.aliases.*"],
+  system: ["aliases.*", "components.*.aliases.*"],
+};
+
 export function isReference(kind: Move["kind"], file: FileKindName, path: Path): boolean {
   return isAmong(REFERENCES[kind], file, path) || isAmong(OF_ANY_KIND, file, path);
 }

@@ -5,10 +5,12 @@
 import { type FileKindName, kindOf } from "../../engine/records/file-kinds.ts";
 import { audited } from "../data/audited.ts";
 import type { Finding, ReadFolder } from "../data/read-folder.ts";
+import { MAX_BYTES } from "../data/source.ts";
 import { fieldsIn } from "./fields-in.ts";
 import { fileText } from "./file-text.ts";
 import { type JudgedMention, judgeMention, type Named } from "./judge-mention.ts";
-import { mentionsOf } from "./mentions.ts";
+import { lostComments } from "./lost-comments.ts";
+import { mentionsOf, nearMentionsOf } from "./mentions.ts";
 import { readWith } from "./read-with.ts";
 import { renamedMoves } from "./renamed-moves.ts";
 import { schemaAddress } from "./schema-address.ts";
@@ -27,9 +29,10 @@ export interface Mention extends JudgedMention {
 export interface Renamed {
   readonly kind: RenamedKind;
   readonly files: ReadonlyMap<string, string>;
-  readonly gone: readonly string[];
+  /** Files that get another name: the old one and the new one. */
+  readonly gone: ReadonlyMap<string, string>;
   readonly mentions: readonly Mention[];
-  /** What happened in moved.yaml, a sentence each. */
+  /** What happens in moved.yaml, a sentence each. */
   readonly moved: readonly string[];
 }
 
@@ -47,10 +50,15 @@ export function renameId(
   const meant = whatToRename(catalog, renaming);
   if ("refused" in meant) return refuse(meant.refused);
   const { kind } = meant;
-  const named: Named = { id: renaming.old, kind, kinds: kindsCalled(catalog, renaming.old) };
+  const named: Named = {
+    id: renaming.old,
+    kind,
+    kinds: kindsCalled(catalog, renaming.old),
+    site: catalog.maker.site,
+  };
 
   const files = new Map<string, string>();
-  const gone: string[] = [];
+  const gone = new Map<string, string>();
   const mentions: Mention[] = [];
   for (const [path, text] of texts) {
     const file = kindOf(path);
@@ -58,22 +66,23 @@ export function renameId(
     const { written, found } = inOneFile(path, file, text, named, renaming.next);
     mentions.push(...found);
     const place = placeOf(path, renaming, kind);
-    if (place !== path) gone.push(path);
+    if (place !== path) gone.set(path, place);
     if (place !== path || written !== text) files.set(place, written);
   }
   const { moved, said } = renamedMoves(catalog.moved, { ...renaming, kind });
   const before = texts.get("moved.yaml");
   const schema = schemaAddress(folder, "moved.yaml", "moved", catalog.maker.site);
-  files.set(
-    "moved.yaml",
-    before === undefined ? fileText("moved", { moved }, schema) : updatedText("moved", before, { moved }),
-  );
-  const after = readWith(read, files, gone).findings;
+  const after = before === undefined ? fileText("moved", { moved }, schema) : updatedText("moved", before, { moved });
+  files.set("moved.yaml", after);
+  const lost = lostComments("moved", before ?? "", after).map((comment) => `the comment '${comment}' goes`);
+  const large = [...files].find(([, text]) => Buffer.byteLength(text) > MAX_BYTES);
+  if (large) return refuse(`${large[0]} would be larger than ${MAX_BYTES} bytes, and would not be read any more`);
+  const found = readWith(read, files, [...gone.keys()]).findings;
   const now = audited({ ...read, complaints: read.findings });
   // Ids stand in what is said, so only the number tells whether something was found that was not there before.
-  const worse = after.filter(isError).length > now.filter(isError).length ? after.filter(isError) : [];
+  const worse = found.filter(isError).length > now.filter(isError).length ? found.filter(isError) : [];
   if (worse.length > 0) return refuse("the folder would not hold afterwards, so nothing was changed", worse);
-  return { kind, files, gone, mentions, moved: said };
+  return { kind, files, gone, mentions, moved: [...said, ...lost] };
 }
 
 function refuse(refused: string, findings: readonly Finding[] = []): NotRenamed {
@@ -92,7 +101,10 @@ function inOneFile(
   next: string,
 ): { written: string; found: Mention[] } {
   const places = mentionsOf(text, named.id);
-  if (places.length === 0) return { written: text, found: [] };
+  const near = nearMentionsOf(text, named.id).map(
+    ({ at, why }): Mention => ({ as: "left", why, file: path, ...placeIn(text, at) }),
+  );
+  if (places.length === 0) return { written: text, found: near };
   const fieldAt = fieldsIn(file, text);
   const found: Mention[] = [];
   let written = "";
@@ -107,7 +119,8 @@ function inOneFile(
     written += text.slice(last, at) + (alone ? yamlOnOneLine(next) : next);
     last = at + named.id.length;
   }
-  return { written: written + text.slice(last), found };
+  found.push(...near);
+  return { written: written + text.slice(last), found: found.sort((a, b) => a.line - b.line || a.column - b.column) };
 }
 
 function placeIn(text: string, at: number): { line: number; column: number; shown: string } {

@@ -20,6 +20,15 @@ export function showNew(kind: NewKind, { path, grown, findings }: NewFile, folde
   ].join("\n");
 }
 
+/** What an editor noted in a file is worth more than the saved typing. */
+export function showByHand({ path, lost, byHand }: NewFile, folder: string): string {
+  return [
+    `Nothing was written: ${folder}/${path} is written in a way that nothing can be added to without losing`,
+    ...lost.map((comment) => `  ${comment}`),
+    `Add it by hand:\n  ${byHand}`,
+  ].join("\n");
+}
+
 export function showMissing(kind: NewKind, { missing, faults }: Extract<Gathered, { missing: unknown }>): string {
   const flags = missing.map((name) => `--${name}`).join(", ");
   return [

@@ -31,20 +31,13 @@ export function showRenamed(renamed: Renamed, { old, next }: Renaming, folder: s
     ...block(`${count(of("citation").length, "citation")}:`, of("citation")),
     ...block(`${count(of("text").length, "mention")} in texts:`, of("text")),
     ...block(`Left as ${of("left").length === 1 ? "it is" : "they are"}, look yourself:`, of("left"), MOST_LEFT),
-    ...gone.map(
-      (path) =>
-        `${folder}/${path} becomes ${folder}/${[...files.keys()].find((other) => sameFolder(other, path, next))}`,
-    ),
+    ...[...gone].map(([path, place]) => `${folder}/${path} becomes ${folder}/${place}`),
     ...moved.map((said) => `moved.yaml: ${said}`),
     "",
     dryRun
       ? "Nothing was written. Leave --dry-run out to do it."
       : `${count(files.size, "file")} written. Next: npm run check, and npm run cite for documents that lie elsewhere.`,
   ].join("\n");
-}
-
-function sameFolder(path: string, gone: string, next: string): boolean {
-  return path === `${gone.slice(0, gone.lastIndexOf("/") + 1)}${next}${gone.slice(gone.lastIndexOf("."))}`;
 }
 
 function count(number: number, word: string): string {

@@ -1,6 +1,6 @@
 /** What has to be written where in a YAML text so that it says something else, field by field; everything between stays. */
 import { isDeepStrictEqual } from "node:util";
-import { isMap, isScalar, isSeq, type Node, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from "yaml";
+import { isCollection, isMap, isPair, isScalar, isSeq, type Node, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from "yaml";
 import type { z } from "zod";
 import { partnersOf } from "./partners-of.ts";
 import { inOrder, isFields, shapeOf } from "./without-defaults.ts";
@@ -46,22 +46,49 @@ class Editor {
   fields(map: YAMLMap, shape: Shape | undefined, old: Fields, next: Fields, top = true): boolean {
     const places = new Map(map.items.map((item) => [String((item.key as Scalar).value), item as Place]));
     const order = inOrder(shape, [...new Set([...places.keys(), ...Object.keys(next)])]);
-    for (const name of order) {
+    const differing = order.filter((name) => !isDeepStrictEqual(old[name], next[name]));
+    const fresh = differing.filter((name) => !places.has(name));
+    if (map.flow && !this.#flowFields(map, places, order, next, fresh, differing)) return false;
+    for (const name of differing) {
       const place = places.get(name);
-      if (isDeepStrictEqual(old[name], next[name])) continue;
-      if (map.flow && (!place || next[name] === undefined)) return false;
-      if (!place) this.#insert(map, places, order, name, next[name]);
-      else if (next[name] === undefined) this.#remove(map, place);
-      else {
+      if (!place) {
+        if (!map.flow) this.#insert(map, places, order, name, next[name]);
+      } else if (next[name] === undefined) {
+        if (!map.flow) this.#remove(map, place);
+      } else {
         const before = this.#edits.length;
         const inner = shapeOf(shape, name, next[name]);
         if ((this.#deep || !top) && this.#value(place.value, inner, old[name], next[name])) continue;
         this.#edits.length = before;
-        if (map.flow) return false;
-        this.#rewrite(map, place, name, next[name]);
+        if (map.flow) this.#replaceInFlow(map, place, next[name]);
+        else this.#rewrite(map, place, name, next[name]);
       }
     }
     return true;
+  }
+
+  /** Fields that are new in a set in braces, or go from it. Both at once would come in each other's way. */
+  #flowFields(
+    map: YAMLMap,
+    places: Map<string, Place>,
+    order: readonly string[],
+    next: Fields,
+    fresh: readonly string[],
+    differing: readonly string[],
+  ): boolean {
+    const gone = differing.filter((name) => places.has(name) && next[name] === undefined);
+    if (gone.length > 1 || (gone.length > 0 && fresh.length > 0)) return false;
+    const json = this.#isJson(map);
+    const names = [...places.keys()];
+    const spots = map.items.map((item) => spotOf(item as Place));
+    if (gone.length > 0) return this.#removeInFlow(spots, names.indexOf(gone[0] as string));
+    const groups = new Map<number, string[]>();
+    for (const name of fresh) {
+      const before = order.slice(0, order.indexOf(name)).findLast((other) => places.has(other));
+      const after = before === undefined ? -1 : names.indexOf(before);
+      groups.set(after, [...(groups.get(after) ?? []), pairText(name, next[name], json)]);
+    }
+    return [...groups].every(([after, texts]) => this.#insertInFlow(map, spots, after, texts));
   }
 
   #value(node: Node | null, shape: Shape | undefined, old: unknown, next: unknown): boolean {
@@ -84,36 +111,134 @@ class Editor {
 
   #entries(seq: YAMLSeq, shape: Shape | undefined, old: readonly unknown[], next: readonly unknown[]): boolean {
     const partners = partnersOf(old, next);
-    if (seq.flow) {
-      if (old.length !== next.length) return false;
-      return next.every((item, i) => this.#entry(seq, shape, old, i, item));
-    }
     const kept = partners.filter((i) => i !== undefined);
-    if (kept.length === 0 || kept.some((i, at) => at > 0 && i < (kept[at - 1] as number))) return false;
-    const indent = column(this.#yaml, (seq.items[0] as Node).range?.[0] ?? 0) - 2;
-    const dash = this.#lineOf(seq.items[0] as Node);
-    if (indent < 0 || !/^ *- $/.test(this.#yaml.slice(dash, dash + indent + 2))) return false;
+    if (kept.some((i, at) => at > 0 && i < (kept[at - 1] as number))) return false;
     const stay = new Set(kept);
-    old.forEach((_, i) => {
-      if (!stay.has(i)) this.#cut(this.#lineOf(seq.items[i] as Node), this.#endOf(seq.items[i] as Node));
+    const gone = [...old.keys()].filter((i) => !stay.has(i));
+    const same = next.every((item, i) => {
+      const partner = partners[i];
+      return partner === undefined || this.#entry(seq, shape, old, partner, item);
     });
+    if (!same) return false;
+    return seq.flow
+      ? this.#flowEntries(seq, partners, next, gone)
+      : kept.length > 0 && this.#blockEntries(seq, partners, next, gone);
+  }
+
+  #blockEntries(
+    seq: YAMLSeq,
+    partners: readonly (number | undefined)[],
+    next: readonly unknown[],
+    gone: readonly number[],
+  ): boolean {
+    const start = seq.range?.[0] ?? 0;
+    const indent = column(this.#yaml, start);
+    const lines = seq.items.map((item) => this.#dashOf(item as Node, indent, start));
+    if (lines.includes(undefined)) return false;
+    // As far behind the dash as the first one.
+    const deep = /^-( *)(?=\S)/.exec(this.#yaml.slice(start))?.[1]?.length || 1;
+    for (const i of gone) this.#cut(lines[i] as number, this.#endOf(seq.items[i] as Node));
     let after: number | undefined;
     for (const [i, item] of next.entries()) {
       const partner = partners[i];
-      if (partner !== undefined) {
-        if (!this.#entry(seq, shape, old, partner, item)) return false;
-        after = this.#endOf(seq.items[partner] as Node);
-      } else {
-        const at = after ?? this.#lineOf(seq.items[kept[0] as number] as Node);
-        this.#edits.push({ from: at, to: at, text: this.#ownLine(at, entryText(item, indent)) });
+      if (partner !== undefined) after = this.#withOwnComments(this.#endOf(seq.items[partner] as Node), indent);
+      else {
+        const at = after ?? (lines[partners.find((one) => one !== undefined) as number] as number);
+        this.#edits.push({ from: at, to: at, text: this.#ownLine(at, entryText(item, indent, deep)) });
       }
     }
     return true;
   }
 
+  #flowEntries(
+    seq: YAMLSeq,
+    partners: readonly (number | undefined)[],
+    next: readonly unknown[],
+    gone: readonly number[],
+  ): boolean {
+    const fresh = partners.filter((partner) => partner === undefined).length;
+    if (gone.length > 1 || (gone.length > 0 && fresh > 0)) return false;
+    const spots = (seq.items as Node[]).map(spotOfNode);
+    if (gone.length > 0) return this.#removeInFlow(spots, gone[0] as number);
+    const groups = new Map<number, string[]>();
+    let after = -1;
+    for (const [i, item] of next.entries()) {
+      const partner = partners[i];
+      if (partner !== undefined) after = partner;
+      else groups.set(after, [...(groups.get(after) ?? []), flowText(item, this.#isJson(seq))]);
+    }
+    return [...groups].every(([at, texts]) => this.#insertInFlow(seq, spots, at, texts));
+  }
+
   #entry(seq: YAMLSeq, shape: Shape | undefined, old: readonly unknown[], i: number, next: unknown): boolean {
     if (isDeepStrictEqual(old[i], next)) return true;
-    return this.#value(seq.items[i] as Node, shapeOf(shape, i, next), old[i], next);
+    const node = seq.items[i] as Node;
+    const before = this.#edits.length;
+    if (this.#value(node, shapeOf(shape, i, next), old[i], next)) return true;
+    this.#edits.length = before;
+    const [from = 0] = node.range ?? [];
+    const indent = column(this.#yaml, from);
+    const text = seq.flow
+      ? flowText(next, this.#isJson(seq))
+      : isFields(next)
+        ? yamlText(next, indent).trim()
+        : yamlOnOneLine(next);
+    this.#put(from, this.#tailOf(node), text);
+    return true;
+  }
+
+  /** Between braces or brackets, behind the item with this number; -1 is before all of them. */
+  #insertInFlow(around: YAMLMap | YAMLSeq, spots: readonly Spot[], after: number, texts: readonly string[]): boolean {
+    const [open = 0, close = 0] = around.range ?? [];
+    if (spots.length === 0) {
+      const blank = isMap(around) ? " " : "";
+      if (this.#yaml.slice(open + 1, close - 1).trim() !== "") return false;
+      this.#edits.push({ from: open + 1, to: close - 1, text: blank + texts.join(", ") + blank });
+      return true;
+    }
+    const { from, to } = spots[Math.max(0, after)] as Spot;
+    const pad = this.#padBefore(from);
+    const between = pad === undefined ? ", " : `,\n${pad}`;
+    if (after < 0) {
+      this.#edits.push({ from, to: from, text: texts.map((text) => text + between).join("") });
+      return true;
+    }
+    const rest = /^[ \t]*(,?)[ \t]*(?:#[^\r\n]*)?(?=\r?\n)/.exec(this.#yaml.slice(to));
+    if (pad === undefined || !rest) {
+      this.#edits.push({ from: to, to, text: texts.map((text) => `, ${text}`).join("") });
+      return true;
+    }
+    const comma = rest[1] as string;
+    if (comma === "" && after < spots.length - 1) return false;
+    const at = to + rest[0].length;
+    if (comma === "") this.#edits.push({ from: to, to, text: "," });
+    this.#edits.push({ from: at, to: at, text: `\n${pad}${texts.join(between)}${comma}` });
+    return true;
+  }
+
+  /** With its comma; a line of its own goes whole, if nothing else stands on it. */
+  #removeInFlow(spots: readonly Spot[], i: number): boolean {
+    const { from, to } = spots[i] as Spot;
+    const [before, behind] = [spots[i - 1], spots[i + 1]];
+    const bare = (start: number, end: number): boolean => !this.#yaml.slice(start, end).includes("#");
+    const pad = this.#padBefore(from);
+    const line = /^[ \t]*,?[ \t]*\r?\n/.exec(this.#yaml.slice(to));
+    if (behind && pad !== undefined && line) this.#cut(from - pad.length, to + line[0].length);
+    else if (behind && bare(to, behind.from)) this.#cut(from, behind.from);
+    else if (!behind && before && bare(before.to, from)) this.#cut(before.to, to);
+    else if (!behind && !before) this.#cut(from, to);
+    else return false;
+    return true;
+  }
+
+  #replaceInFlow(map: YAMLMap, { key, value }: Place, next: unknown): void {
+    const text = flowText(next, this.#isJson(map));
+    const [from = 0, to = 0] = value?.range ?? [];
+    const end = key.range?.[1] ?? 0;
+    const colon = /^\s*:/.exec(this.#yaml.slice(end))?.[0];
+    if (value && to > from) this.#edits.push({ from, to, text });
+    else if (colon === undefined) this.#edits.push({ from: end, to: end, text: `: ${text}` });
+    else this.#edits.push({ from: end + colon.length, to: end + colon.length, text: ` ${text}` });
   }
 
   /** After the field that stands before it in the shape, or else before all of them. */
@@ -141,8 +266,14 @@ class Editor {
   #rewrite(map: YAMLMap, place: Place, name: string, value: unknown): void {
     const from = place.key.range?.[0] ?? 0;
     const indent = column(this.#yaml, (map.items[0] as Place).key.range?.[0] ?? 0);
-    const to = this.#endOf(place.value ?? place.key);
-    this.#edits.push({ from, to, text: yamlText({ [name]: value }, indent).trimStart() });
+    this.#put(from, this.#tailOf(place.value ?? place.key), yamlText({ [name]: value }, indent).trim());
+  }
+
+  /** What stands behind it on the line stays; behind several lines it would be read as one of them, so it goes up to the first. */
+  #put(from: number, to: number, text: string): void {
+    const comment = /^[ \t]*(#[^\r\n]*)/.exec(this.#yaml.slice(to));
+    if (!comment || !text.includes("\n")) this.#edits.push({ from, to, text });
+    else this.#edits.push({ from, to: to + comment[0].length, text: text.replace("\n", ` ${comment[1]}\n`) });
   }
 
   #cut(from: number, to: number): void {
@@ -157,8 +288,48 @@ class Editor {
     return end < 0 ? this.#yaml.length : end + 1;
   }
 
-  #lineOf(node: Node): number {
-    return this.#yaml.lastIndexOf("\n", (node.range?.[0] ?? 0) - 1) + 1;
+  /** The line of the dash of an entry; the entry may begin further below. */
+  #dashOf(node: Node, indent: number, start: number): number | undefined {
+    const dash = `${" ".repeat(indent)}-`;
+    for (let line = this.#lineAt(node.range?.[0] ?? 0); line + indent >= start; line = this.#lineAt(line - 1))
+      if (this.#yaml.startsWith(dash, line)) return line;
+    return undefined;
+  }
+
+  #lineAt(at: number): number {
+    return this.#yaml.lastIndexOf("\n", at - 1) + 1;
+  }
+
+  /** Comments that stand deeper than the dash belong to what is above them. */
+  #withOwnComments(at: number, indent: number): number {
+    const comments = /^(?:( *)#.*\r?\n)*/.exec(this.#yaml.slice(at))?.[0] ?? "";
+    let end = at;
+    for (const line of comments.split(/(?<=\n)/)) {
+      if (line.search(/#/) <= indent) break;
+      end += line.length;
+    }
+    return end;
+  }
+
+  /** Where the last thing in it ends, without comments and blanks behind. */
+  #tailOf(node: Node): number {
+    const last = isCollection(node) && !node.flow ? node.items.at(-1) : undefined;
+    if (isPair(last)) return this.#tailOf((last.value ?? last.key) as Node);
+    if (last) return this.#tailOf(last as Node);
+    let end = node.range?.[1] ?? 0;
+    while (end > (node.range?.[0] ?? 0) && /\s/.test(this.#yaml[end - 1] as string)) end--;
+    return end;
+  }
+
+  /** The blanks before something that stands first on its line. */
+  #padBefore(at: number): string | undefined {
+    const before = this.#yaml.slice(this.#lineAt(at), at);
+    return before.trim() === "" && this.#lineAt(at) > 0 ? before : undefined;
+  }
+
+  /** In the manner of JSON every name and text has its quotes. */
+  #isJson(around: YAMLMap | YAMLSeq): boolean {
+    return /^[[{\s]*"/.test(this.#yaml.slice(around.range?.[0] ?? 0, around.range?.[1] ?? 0));
   }
 
   /** A last line may have no end yet. */
@@ -171,8 +342,33 @@ function column(yaml: string, at: number): number {
   return at - (yaml.lastIndexOf("\n", at - 1) + 1);
 }
 
-function entryText(item: unknown, indent: number): string {
-  if (!isFields(item)) return `${" ".repeat(indent)}- ${yamlOnOneLine(item)}\n`;
-  const text = yamlText(item, indent + 2);
-  return `${" ".repeat(indent)}- ${text.slice(indent + 2)}`;
+/** `deep` is how far it stands behind its dash. */
+function entryText(item: unknown, indent: number, deep: number): string {
+  const dash = `${" ".repeat(indent)}-${" ".repeat(deep)}`;
+  return isFields(item) ? dash + yamlText(item, dash.length).slice(dash.length) : `${dash}${yamlOnOneLine(item)}\n`;
+}
+
+interface Spot {
+  readonly from: number;
+  readonly to: number;
+}
+
+function spotOfNode({ range }: Node): Spot {
+  return { from: range?.[0] ?? 0, to: range?.[1] ?? 0 };
+}
+
+function spotOf({ key, value }: Place): Spot {
+  return { from: spotOfNode(key).from, to: Math.max(spotOfNode(key).to, value ? spotOfNode(value).to : 0) };
+}
+
+function pairText(name: string, value: unknown, json: boolean): string {
+  return `${json ? JSON.stringify(name) : yamlOnOneLine(name)}: ${flowText(value, json)}`;
+}
+
+/** As it stands between braces or brackets. */
+function flowText(value: unknown, json: boolean): string {
+  if (Array.isArray(value)) return `[${value.map((item) => flowText(item, json)).join(", ")}]`;
+  if (!isFields(value)) return json ? JSON.stringify(value) : yamlOnOneLine(value);
+  const pairs = Object.entries(value).map(([name, inner]) => pairText(name, inner, json));
+  return pairs.length === 0 ? "{}" : `{ ${pairs.join(", ")} }`;
 }

@@ -200,7 +200,8 @@ function viewPart(
   place: string | undefined,
   car: KnownCar | undefined,
 ): TellApartAnswer["parts"][number] {
-  if (!car) return { number, name, builtHere: "unknown", mayStandIn: false, refused: [], elsewhere: [] };
+  // Of no car nothing is said: that is not the same as that no record says it.
+  if (!car) return { number, name, mayStandIn: false, refused: [], elsewhere: [] };
   const { refusals, elsewhere, ...here } = onThisCar(knowledge, { part: number, place, cars: car.cars });
   const refused = refusals.map(viewRefusal);
   return { number, name, ...here, refused, elsewhere: [...elsewhere] };

@@ -7,6 +7,7 @@
 
 import { piecesOf } from "./card.ts";
 import type { Card } from "./card-shape.ts";
+import { isLittle } from "./little-words.ts";
 import { findNumber, type Numbers, plainNumber } from "./numbers.ts";
 import { componentWords, type Query, type Ranked, rankRecords } from "./rank.ts";
 import type { Reading } from "./read-question.ts";
@@ -83,7 +84,7 @@ export function topRecords({ records }: Found): string[] {
 }
 
 function unknownWords(cards: readonly Card[], { reading, holders, vocabulary }: Query): string[] {
-  const words = [...new Set(reading.rest.split(" ").filter(Boolean))];
+  const words = [...new Set(reading.rest.split(" ").filter((word) => word !== "" && !isLittle(word)))];
   const isCalled = (word: string): boolean => piecesOf(word).some((piece) => isCalledSo(piece, cards, vocabulary));
   return words.filter((word) => holders(word).size === 0 && !isCalled(word));
 }

@@ -284,3 +284,123 @@ export const HARMLESS: ReadonlySet<string> = folded(
     "from",
   ],
 );
+
+/**
+ * Words that name nothing in any trade: the grammar of a question, and the words by which one asks. They are not searched for,
+ * whether a data folder lists them as ignored or not: that a record happens to use one says nothing of what it is about.
+ */
+export const GRAMMAR: ReadonlySet<string> = folded(
+  ...["a", "an", "the", "this", "that", "these", "those", "any", "some", "each", "there", "here"],
+  ...[
+    "i",
+    "me",
+    "my",
+    "mine",
+    "we",
+    "us",
+    "our",
+    "ours",
+    "you",
+    "your",
+    "yours",
+    "he",
+    "him",
+    "his",
+    "she",
+    "her",
+    "hers",
+  ],
+  ...["it", "its", "it's", "they", "them", "their", "i'm", "i've", "i'd", "i'll", "we've", "we're", "you've", "you're"],
+  ...["am", "is", "are", "was", "were", "be", "been", "being", "do", "does", "did", "doing", "done"],
+  ...["has", "have", "had", "got", "can", "could", "will", "would", "shall", "should", "may", "might", "must"],
+  ...["what", "which", "who", "whom", "whose", "when", "where", "why", "how", "whether", "if"],
+  ...["and", "or", "but", "because", "as", "so", "than", "then", "though", "although"],
+  ...["of", "at", "by", "for", "from", "in", "into", "on", "to", "with", "about"],
+  ...["one", "also", "too", "very", "quite", "really", "just", "please", "thanks", "hello"],
+  ...[
+    "ask",
+    "tell",
+    "say",
+    "show",
+    "know",
+    "known",
+    "need",
+    "needs",
+    "want",
+    "wants",
+    "think",
+    "find",
+    "look",
+    "get",
+    "give",
+  ],
+  ...["happen", "happens", "happened", "anything", "something", "anyone", "somebody", "someone"],
+);
+
+/**
+ * Words that may help to find a record, so they are searched for; but that none has them says nothing: a question about the wipers
+ * "of this car, before winter" is one about the wipers.
+ */
+const BY_THE_WAY: ReadonlySet<string> = folded(
+  ...[
+    "up",
+    "down",
+    "out",
+    "off",
+    "back",
+    "over",
+    "under",
+    "onto",
+    "between",
+    "during",
+    "while",
+    "against",
+    "along",
+    "across",
+  ],
+  ...[
+    "see",
+    "hear",
+    "again",
+    "still",
+    "now",
+    "only",
+    "even",
+    "ever",
+    "always",
+    "same",
+    "all",
+    "every",
+    "own",
+    "ok",
+    "okay",
+    "new",
+    "good",
+  ],
+  ...[
+    "car",
+    "cars",
+    "vehicle",
+    "model",
+    "year",
+    "part",
+    "number",
+    "fit",
+    "go",
+    "put",
+    "use",
+    "take",
+    "legal",
+    "safe",
+    "allowed",
+  ],
+);
+
+const SMALL: readonly ReadonlySet<string>[] = [
+  ...[GRAMMAR, BY_THE_WAY, WITH, DENYING, DENYING_BEFORE, LITTLE, AND, RANGE, CALENDAR, COMPARING],
+];
+
+/** A word that no record needs to hold, whatever it is about. */
+export function isLittle(word: string): boolean {
+  return SMALL.some((words) => words.has(fold(word)));
+}

@@ -3,7 +3,18 @@
  * "dip stick", "dip-stick" and "dipstick" are the same name.
  */
 import { ASKED_WORDS } from "./asked.ts";
-import { AND, CALENDAR, COMPARING, DENYING, DENYING_BEFORE, LITTLE, RANGE, WITH } from "./little-words.ts";
+import {
+  AND,
+  CALENDAR,
+  COMPARING,
+  DENYING,
+  DENYING_BEFORE,
+  GRAMMAR,
+  HARMLESS,
+  LITTLE,
+  RANGE,
+  WITH,
+} from "./little-words.ts";
 import type { Serial } from "./serial-shape.ts";
 import { fold, split } from "./split.ts";
 import type { Name, Vocabulary } from "./vocabulary-shape.ts";
@@ -14,6 +25,7 @@ export interface Names {
   readonly mean: ReadonlyMap<string, string>;
   /** Words of the longest name or saying, and one more, for a word that was typed in two. */
   readonly longest: number;
+  /** Words that name nothing: the grammar of any question, and what the data folder adds. */
   readonly ignore: ReadonlySet<string>;
   readonly years: readonly string[];
   readonly serials: readonly Serial[];
@@ -56,7 +68,7 @@ function prepare(vocabulary: Vocabulary): Names {
     }
   const mean = new Map(vocabulary.mean.map(([say, word]) => [hear(say), word]));
   for (const [, word] of vocabulary.mean) hear(word);
-  const ignore = new Set(vocabulary.ignore.map(fold));
+  const ignore = new Set([...GRAMMAR, ...vocabulary.ignore.map(fold)]);
   const asked = ASKED_WORDS.flatMap((phrase) => split(phrase).map(fold));
   const units = new Set(vocabulary.units.flatMap((unit) => split(unit).map(fold)));
   for (const word of ignore) trade.delete(word);
@@ -77,7 +89,7 @@ function prepare(vocabulary: Vocabulary): Names {
         ...sayings,
         ...ignore,
         ...vocabulary.plain.map(fold),
-        ...[WITH, DENYING, DENYING_BEFORE, LITTLE, AND, RANGE, CALENDAR, COMPARING].flatMap((words) =>
+        ...[WITH, DENYING, DENYING_BEFORE, LITTLE, AND, RANGE, CALENDAR, COMPARING, HARMLESS].flatMap((words) =>
           [...words].map(fold),
         ),
         ...vocabulary.serials.flatMap(({ called }) => called),

@@ -3,7 +3,8 @@
  *
  * They are too many to come with the vocabulary, so a page loads only those that begin like what was typed. What counts
  * is the number without signs; where no number is that, the usual misreadings (O for 0, I or L for 1) are forgiven, and then a
- * missing last letter: a number of a pair without its hand is either hand.
+ * missing last letter: a number of a pair without its hand is either hand. Numbers of fewer than four signs are read by stricter rules
+ * (short-numbers.ts).
  */
 import type { Catalog } from "../records/catalog.ts";
 

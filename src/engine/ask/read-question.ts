@@ -5,7 +5,7 @@
  *
  * The words are made ready first (tokens.ts). Then, from left to right, at each word the first that applies:
  *
- *   a number of a part or record, however written;
+ *   a number of a part or record, however written; a short one only as it is written (short-numbers.ts);
  *   a number that tells which car it is;
  *   a number with its unit, which is no year;
  *   years: 1974, '74, 72-74, since 72, before the 74s;
@@ -23,6 +23,7 @@ import { AND, COMPARING, DENYING, LITTLE, WITH } from "./little-words.ts";
 import { keyOf, type Names, namesOf } from "./names.ts";
 import { findNumber, type Numbered, type Numbers, plainNumber, runsAt } from "./numbers.ts";
 import { serialAt } from "./serials.ts";
+import { isNoNumber, shortNumberAt } from "./short-numbers.ts";
 import { fold, split } from "./split.ts";
 import { type Corrected, longestRun, type Token, tokensOf } from "./tokens.ts";
 import type { ChipKind, Name, Vocabulary } from "./vocabulary-shape.ts";
@@ -139,12 +140,16 @@ class Walk {
 
   #number(at: number): number {
     for (const { plain, length } of runsAt(this.#words, at)) {
+      if (length === 1 && isNoNumber(this.#words, at, this.#names)) continue;
       const found = findNumber(this.#numbers, plain);
       if (found.length === 0) continue;
       this.#add({ ...numberChip(found), said: this.#said(at, length), at, length });
       return length;
     }
-    return 0;
+    const short = shortNumberAt(this.#words, at, this.#names, this.#numbers);
+    if (short.length === 0) return 0;
+    this.#add({ ...numberChip(short), said: this.#said(at, 1), at, length: 1 });
+    return 1;
   }
 
   #serial(at: number): number {

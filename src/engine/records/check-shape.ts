@@ -2,6 +2,8 @@
 import { z } from "zod";
 import { nearest } from "../scope/nearest.ts";
 import type { Complaints, Path } from "./complaint.ts";
+import { DAY, ID, slipOf, WINDOW } from "./shapes/slips.ts";
+import { firstLookAlike, nameOfSign, withPlainSigns } from "./signs.ts";
 
 export function checkShape<T>(shape: z.ZodType<T>, value: unknown, complaints: Complaints): T | undefined {
   const result = shape.safeParse(value, { reportInput: true });
@@ -16,6 +18,11 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
   const path = issue.path.filter((step): step is string | number => typeof step !== "symbol");
   const name = fieldName(path);
   const meaning = describe(shape, path);
+  const at = shapeAt(shape, path);
+  const toWrite = whatToWrite(at);
+  // That a text or a number belongs there goes without saying, or is said in the message.
+  const isPlain = meaning !== "" && (at instanceof z.ZodNumber || toWrite === "words");
+  const hint = [isPlain ? "" : toWrite && `write ${toWrite}`, meaning].filter(Boolean).join(": ") || "mend the field";
   const noSuchValue = (typed: unknown, options: readonly string[]): void => {
     const meant = typeof typed === "string" ? nearest(typed, options) : undefined;
     error(
@@ -32,11 +39,12 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
     case "unrecognized_keys": {
       const known = keysAt(shape, path);
       for (const key of issue.keys) {
-        const meant = nearest(key, known);
+        const alike = firstLookAlike(key);
+        const meant = nearest(withPlainSigns(key).trim(), known);
         error(
           [...path, key],
-          `no field is called '${key}' here`,
-          meant ? `did you mean '${meant}'?` : `fields are ${known.join(", ")}`,
+          `no field is called '${key}' here${alike ? `, with ${nameOfSign(alike.sign)} in it` : ""}`,
+          meant ? `did you mean '${meant}'?` : known.length > 0 ? `fields are ${known.join(", ")}` : "take it out",
           { key: true },
         );
       }
@@ -45,9 +53,16 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
     case "invalid_type": {
       const wanted = article(issue.expected);
       const unquoted = issue.expected === "string" && typeof issue.input === "number";
-      if (issue.input === null && path.length > 0) error(path, `${name} is empty`, meaning || `give it ${wanted}`);
-      else if (issue.input === undefined) error(path, `${name} is missing`, meaning || `give it ${wanted}`);
-      else error(path, `${name} must be ${wanted}`, unquoted ? "put quotes round it" : meaning || `write ${wanted}`);
+      if (issue.input === null && path.length > 0)
+        error(path, `${name} is empty`, toWrite || meaning ? hint : `give it ${wanted}`);
+      else if (issue.input === undefined)
+        error(path, `${name} is missing`, toWrite || meaning ? hint : `give it ${wanted}`);
+      else
+        error(
+          path,
+          `${name} must be ${wanted}`,
+          unquoted ? withQuotes(at, issue.input) : toWrite || meaning ? hint : `write ${wanted}`,
+        );
       return;
     }
     case "invalid_value":
@@ -57,30 +72,98 @@ function complain(shape: z.ZodType, issue: z.core.$ZodIssue, complaints: Complai
       const inner = issue.errors.find((errors) => errors.some((one) => one.code !== "invalid_value"))?.[0];
       if (issue.discriminator !== undefined)
         noSuchValue(
-          at(issue.input, issue.discriminator),
+          fieldOf(issue.input, issue.discriminator),
           "options" in issue && Array.isArray(issue.options) ? issue.options.map(String) : [],
         );
       else if (inner)
         complain(shape, { ...inner, path: [...issue.path, ...inner.path] } as z.core.$ZodIssue, complaints);
-      else error(path, `${name} has no such value`, meaning || "mend the field");
+      else error(path, `${name} has no such value`, hint);
       return;
     }
-    case "invalid_key":
-      error(path, `${name} is no name for a field: ${issue.issues[0]?.message}`, meaning || "mend the name", {
+    case "invalid_key": {
+      const [inner] = issue.issues;
+      const slip = inner && slipOf(patternOf(inner), path.at(-1));
+      error(path, `${name} is no name for a field: ${slip?.message ?? inner?.message}`, slip?.hint ?? "mend the name", {
         key: true,
       });
       return;
+    }
     case "too_small":
     case "too_big":
-      error(path, `${name} ${sizeFault(issue)}`, meaning || "mend the field");
+      error(path, `${name} ${sizeFault(issue)}`, hint);
       return;
-    default:
-      error(
-        path,
-        `${name}: ${issue.message.charAt(0).toLowerCase()}${issue.message.slice(1)}`,
-        meaning || "mend the field",
-      );
+    default: {
+      const slip = slipOf(patternOf(issue), issue.input);
+      // A rule of a shape says what belongs there by itself.
+      const isSaid = issue.code === "invalid_format" || at instanceof z.ZodObject;
+      const said = slip?.message ?? `${issue.message.charAt(0).toLowerCase()}${issue.message.slice(1)}`;
+      error(path, `${name}: ${said}`, slip?.hint ?? hintOf(issue) ?? (isSaid ? meaning || "mend the field" : hint));
+    }
   }
+}
+
+function patternOf(issue: z.core.$ZodIssue): string | undefined {
+  return issue.code === "invalid_format" && "pattern" in issue ? String(issue.pattern) : undefined;
+}
+
+/** A number where a text belongs: the same in quotes, but a window has two limits. */
+function withQuotes(shape: z.core.$ZodType | undefined, typed: unknown): string {
+  const isWindow = shape instanceof z.ZodString && patternsOf(shape).includes(String(WINDOW));
+  return (isWindow && slipOf(String(WINDOW), String(typed))?.hint) || "put quotes round it";
+}
+
+/** What a shape says itself. */
+function hintOf(issue: z.core.$ZodIssue): string | undefined {
+  return issue.code === "custom" && typeof issue.params?.hint === "string" ? issue.params.hint : undefined;
+}
+
+/** What stands rightly in a field of this shape, as an editor writes it; nothing where words are all there is to say. */
+function whatToWrite(shape: z.core.$ZodType | undefined): string {
+  if (shape instanceof z.ZodEnum) return `one of ${shape.options.join(", ")}`;
+  if (shape instanceof z.ZodArray) return listToWrite(bare(shape.element));
+  if (shape instanceof z.ZodObject) return fieldsToWrite(shape);
+  if (shape instanceof z.ZodRecord) return "a set of fields, each with a name of its own";
+  if (shape instanceof z.ZodNumber) return shape.format === "safeint" ? "a whole number" : "a number";
+  if (shape instanceof z.ZodBoolean) return "true or false";
+  if (shape instanceof z.ZodString) return textToWrite(shape);
+  if (shape instanceof z.ZodLiteral) return [...shape.values].join(" or ");
+  if (shape instanceof z.ZodUnion)
+    return [...new Set(shape.options.map((option) => whatToWrite(bare(option))))].filter(Boolean).join(" or ");
+  return "";
+}
+
+function patternsOf({ def }: z.ZodString): string[] {
+  return (def.checks ?? []).map((check) => ("pattern" in check._zod.def ? String(check._zod.def.pattern) : ""));
+}
+
+function textToWrite(shape: z.ZodString): string {
+  const patterns = patternsOf(shape);
+  if (patterns.includes(String(DAY))) return "a day as year-month-day, such as 1974-08-15";
+  if (patterns.includes(String(ID))) return "letters, digits and hyphens";
+  return patterns.includes(String(WINDOW)) ? "low..high" : "words";
+}
+
+function listToWrite(element: z.core.$ZodType): string {
+  if (element instanceof z.ZodEnum) return `a list in brackets, of any of ${element.options.join(", ")}`;
+  if (element instanceof z.ZodObject) return `a list, a line each: - ${sketch(element)}`;
+  return "a list in brackets, with commas between";
+}
+
+function fieldsToWrite(shape: z.ZodObject): string {
+  const keys = Object.keys(shape.shape);
+  const more = keys.filter((key) => !isNeeded(shape, key));
+  return `${sketch(shape)}${more.length > 0 && more.length < keys.length ? `; it may also have ${more.join(", ")}` : ""}`;
+}
+
+/** "{ id: …, name: … }": what it cannot do without, or all where it can do without any. */
+function sketch(shape: z.ZodObject): string {
+  const keys = Object.keys(shape.shape);
+  const needed = keys.filter((key) => isNeeded(shape, key));
+  return `{ ${(needed.length > 0 ? needed : keys).map((key) => `${key}: …`).join(", ")} }`;
+}
+
+function isNeeded(shape: z.ZodObject, key: string): boolean {
+  return shape.shape[key]?._zod.optin === undefined;
 }
 
 /** 'is empty', 'must have at least 2 entries', 'must be at most 5'. */
@@ -94,7 +177,7 @@ function sizeFault(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): st
   return `must be at ${small ? "least" : "most"} ${limit}`;
 }
 
-function at(value: unknown, key: string): unknown {
+function fieldOf(value: unknown, key: string): unknown {
   return typeof value === "object" && value !== null ? (value as Record<string, unknown>)[key] : undefined;
 }
 

@@ -2,10 +2,26 @@
 export type Path = readonly (string | number)[];
 
 /** What a name is a name of, in the trade's words. */
-export type Naming = "change record" | "record" | "bulletin" | "system" | "component" | "place" | "part";
+export type Naming =
+  | "change record"
+  | "record"
+  | "bulletin"
+  | "system"
+  | "component"
+  | "place"
+  | "part"
+  | "feature"
+  | "setting";
 
-/** The rules by which a file is read. What breaks one of them cannot be set otherwise or accepted. */
-export type ReadingRule = "unreadable" | "shape" | "unknown-name" | "scope" | "disagreement" | "stray-file";
+/** The rules by which files are read. What breaks one of them cannot be set otherwise or accepted. */
+export type ReadingRule =
+  | "missing-file"
+  | "unreadable"
+  | "shape"
+  | "unknown-name"
+  | "scope"
+  | "disagreement"
+  | "stray-file";
 
 /** A field of a file, or a piece of its text. */
 export interface Place {
@@ -33,7 +49,14 @@ export interface Complaint extends Place {
   /** A car that shows it: trait by trait, and in words. */
   readonly car?: { readonly facts: Readonly<Record<string, string>>; readonly words: string };
   /** The whole complaint is that nothing has this name: no part, or no record, part or component. */
-  readonly unknown?: { readonly name: string; readonly as: readonly Naming[] };
+  readonly unknown?: {
+    readonly name: string;
+    readonly as: readonly Naming[];
+    /** The known name nearest to it, where one is near. */
+    readonly meant?: string;
+  };
+  /** How many complaints that only follow from this one were taken out of the list. */
+  readonly follow?: number;
 }
 
 /** Collects complaints about one file. */

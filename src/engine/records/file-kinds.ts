@@ -1,4 +1,4 @@
-/** The kinds of file in a data folder: where each lies, its shape, and the field that the text below its facts fills. */
+/** The kinds of file in a data folder: what each is, where it lies, its shape, and the field that the text below its facts fills. */
 import type { z } from "zod";
 import { bulletin } from "./shapes/bulletin.ts";
 import { change } from "./shapes/change.ts";
@@ -13,6 +13,9 @@ import { moved, words } from "./shapes/words.ts";
 
 export interface FileKind {
   readonly path: RegExp;
+  /** In words, with what an editor fills in between '<' and '>'. */
+  readonly home: string;
+  readonly what: string;
   readonly shape: z.ZodType;
   /** Markdown files: the field filled by the text below the facts. */
   readonly body?: string;
@@ -20,19 +23,86 @@ export interface FileKind {
 
 /** The first kind whose path fits is the kind of a file. */
 export const FILE_KINDS = {
-  maker: { path: /^maker\.yaml$/, shape: maker },
-  traits: { path: /^vehicles\/traits\.yaml$/, shape: traits },
-  plates: { path: /^vehicles\/plates\.yaml$/, shape: plates },
-  vehicles: { path: /^vehicles\/[^/]+\.yaml$/, shape: vehicles },
-  system: { path: /^components\/[^/]+\.yaml$/, shape: system },
-  cautions: { path: /^cautions\.yaml$/, shape: cautions },
-  parts: { path: /^parts\/[^/]+\.yaml$/, shape: parts },
-  change: { path: /^changes\/(?:[^/]+\/)*[^/]+\.md$/, shape: change, body: "story" },
-  bulletin: { path: /^bulletins\/[^/]+\.md$/, shape: bulletin, body: "text" },
-  sums: { path: /^sums\.yaml$/, shape: sums },
-  words: { path: /^words\.yaml$/, shape: words },
-  checks: { path: /^checks\.yaml$/, shape: checks },
-  moved: { path: /^moved\.yaml$/, shape: moved },
+  maker: {
+    path: /^maker\.yaml$/,
+    home: "maker.yaml",
+    what: "the file about the maker",
+    shape: maker,
+  },
+  traits: {
+    path: /^vehicles\/traits\.yaml$/,
+    home: "vehicles/traits.yaml",
+    what: "the file of the traits",
+    shape: traits,
+  },
+  plates: {
+    path: /^vehicles\/plates\.yaml$/,
+    home: "vehicles/plates.yaml",
+    what: "the file of the plates",
+    shape: plates,
+  },
+  vehicles: {
+    path: /^vehicles\/[^/]+\.yaml$/,
+    home: "vehicles/<line>.yaml",
+    what: "the file of a model line",
+    shape: vehicles,
+  },
+  system: {
+    path: /^components\/[^/]+\.yaml$/,
+    home: "components/<id>.yaml",
+    what: "a system with its components",
+    shape: system,
+  },
+  cautions: {
+    path: /^cautions\.yaml$/,
+    home: "cautions.yaml",
+    what: "the file of the cautions",
+    shape: cautions,
+  },
+  parts: {
+    path: /^parts\/[^/]+\.yaml$/,
+    home: "parts/<component>.yaml",
+    what: "the parts of a component",
+    shape: parts,
+  },
+  change: {
+    path: /^changes\/(?:[^/]+\/)*[^/]+\.md$/,
+    home: "changes/<year>/<id>.md",
+    what: "a change record",
+    shape: change,
+    body: "story",
+  },
+  bulletin: {
+    path: /^bulletins\/[^/]+\.md$/,
+    home: "bulletins/<id>.md",
+    what: "a bulletin",
+    shape: bulletin,
+    body: "text",
+  },
+  sums: {
+    path: /^sums\.yaml$/,
+    home: "sums.yaml",
+    what: "the file of the shop sums",
+    shape: sums,
+  },
+  words: {
+    path: /^words\.yaml$/,
+    home: "words.yaml",
+    what: "the file of the words",
+    shape: words,
+  },
+  checks: {
+    path: /^checks\.yaml$/,
+    home: "checks.yaml",
+    what: "the file of how the checks are set",
+    shape: checks,
+  },
+  moved: {
+    path: /^moved\.yaml$/,
+    home: "moved.yaml",
+    what: "the file of the ids that moved",
+    shape: moved,
+  },
 } as const satisfies Record<string, FileKind>;
 
 export type FileKindName = keyof typeof FILE_KINDS;

@@ -18,6 +18,7 @@ import { resolveTraits } from "./resolve/traits.ts";
 import { resolveVehicles } from "./resolve/vehicles.ts";
 import type { ChecksFile } from "./shapes/checks.ts";
 import { maker as makerShape } from "./shapes/maker.ts";
+import { withoutVainCancels } from "./vain-cancels.ts";
 
 /** A file whose shape holds, with the complaints that may still come. */
 export interface Shaped<K extends FileKindName> {
@@ -96,7 +97,9 @@ export function readCatalog(files: readonly DataFile[], kept?: Kept): ReadCatalo
   all.push(folder);
   const traits = shaped("traits");
   if (!files.some((file) => file.kind === "traits"))
-    folder.error([], "the file is missing", "describe there by which traits cars differ; the README shows one");
+    folder.error([], "the file is missing", "describe there by which traits cars differ; the README shows one", {
+      rule: "missing-file",
+    });
   const space = isSame("traits", traits) && before ? before.space : resolveTraits(traits[0]);
   const isSameSpace = space === before?.space;
   const systemFiles = shaped("system");
@@ -109,7 +112,8 @@ export function readCatalog(files: readonly DataFile[], kept?: Kept): ReadCatalo
     isSameSpace && isSame("vehicles", vehicleFiles) && before ? before.vehicles : resolveVehicles(vehicleFiles, space);
   const changes = shaped("change");
   const isSameWorld = isSameSpace && systems === before?.systems && isSame("parts", partFiles);
-  const records = resolveRecords(changes, space, systems, parts.parts, isSameWorld ? before?.records : undefined);
+  const resolved = resolveRecords(changes, space, systems, parts.parts, isSameWorld ? before?.records : undefined);
+  const records = withoutVainCancels(resolved);
   parts.checkRecords(records);
   const bulletinFiles = shaped("bulletin");
   const bulletins = resolveBulletins(bulletinFiles, records, parts.parts, systems.components);
@@ -165,7 +169,7 @@ export function readCatalog(files: readonly DataFile[], kept?: Kept): ReadCatalo
   ]);
   return {
     ...{ catalog, complaints, checks, acceptances },
-    kept: { values, space, traits: space.traits.length, asking, systems, vehicles, records },
+    kept: { values, space, traits: space.traits.length, asking, systems, vehicles, records: resolved },
   };
 }
 

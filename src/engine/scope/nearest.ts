@@ -2,11 +2,12 @@ import { distance } from "fastest-levenshtein";
 
 /**
  * The known name that a mistyped one most likely meant; nothing when none is near enough to be a slip.
- * About a third of the letters may be wrong, and one in a short name, but something of it must be right.
+ * About a third of the letters may be wrong, and one in a short name, but something of it must be right. In an id with digits in it
+ * only one: numbers two digits apart are numbers of two things, and which of many is meant nobody knows.
  */
 export function nearest(typed: string, known: readonly string[]): string | undefined {
   const wanted = typed.toLowerCase();
-  const most = Math.max(1, Math.round(typed.length / 3));
+  const most = /^(?=.*\d)\S+$/.test(typed) ? 1 : Math.max(1, Math.round(typed.length / 3));
   let best: string | undefined;
   let fewest = most + 1;
   for (const name of known) {

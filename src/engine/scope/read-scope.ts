@@ -14,6 +14,7 @@
 import { ALL, type CarSet, NONE } from "./diagram.ts";
 import { nearest } from "./nearest.ts";
 import { outside, ranges } from "./ranges.ts";
+import { meantBy, type ScopeWords } from "./read-scope-meant.ts";
 import type { Alternative, Clause, Scope, ValuesClause } from "./scope.ts";
 import { FITTED, type Space } from "./space.ts";
 import { numberOf, span, stretch, type Trait } from "./trait.ts";
@@ -40,17 +41,15 @@ type Slip = (at: Word, message: string, hint: string) => undefined;
 export function readScope(space: Space, text: string): ReadScope {
   if (text.trim().toLowerCase() === "all") return { scope: { text: text.trim(), alternatives: [[]], cars: ALL } };
   const slips: ScopeSlip[] = [];
-  const slip: Slip = (at, message, hint) => {
-    slips.push({ from: at.from, to: at.from + Math.max(1, at.text.length), message, hint });
-    return undefined;
-  };
   const alternatives: Alternative[] = [];
   let cars: CarSet = NONE;
   for (const part of split({ text, from: 0 }, "||")) {
     const clauses: Clause[] = [];
     let set: CarSet = ALL;
     for (const piece of split(part, ";")) {
-      const read = readClauseOnce(space, piece, slip);
+      const own: ScopeSlip[] = [];
+      const read = readClauseOnce(space, piece, into(own));
+      slips.push(...(own.length > 0 ? meantSlips(space, text, piece, own) : []));
       if (!read) continue;
       clauses.push(read.clause);
       set = space.sets.and(set, read.cars);
@@ -60,6 +59,54 @@ export function readScope(space: Space, text: string): ReadScope {
   }
   return slips.length > 0 ? { slips } : { scope: { text: text.trim(), alternatives, cars } };
 }
+
+function into(slips: ScopeSlip[]): Slip {
+  return (at, message, hint) => {
+    slips.push({ from: at.from, to: at.from + Math.max(1, at.text.length), message, hint });
+    return undefined;
+  };
+}
+
+/** With the right writing of the piece, where what was meant is plain. */
+function meantSlips(space: Space, text: string, piece: Word, slips: readonly ScopeSlip[]): readonly ScopeSlip[] {
+  const [first] = slips as [ScopeSlip];
+  if (piece.text === "") {
+    const before = text.slice(0, piece.from).trimEnd();
+    if (before === "" || text.slice(piece.from).trim() !== "") return slips;
+    const sign = before.endsWith("||") ? "||" : ";";
+    return [
+      {
+        ...first,
+        message: `nothing follows the last '${sign}'`,
+        hint: "take it away, or write another clause behind it",
+      },
+    ];
+  }
+  const meant = meantBy(piece.text, wordsOf(space), (other) => canRead(space, other));
+  if (!meant) return slips;
+  const hint = `write ${meant.text}`;
+  if (meant.message === undefined) return slips.map((slip) => ({ ...slip, hint }));
+  return [{ from: piece.from, to: piece.from + piece.text.length, message: meant.message, hint }];
+}
+
+function canRead(space: Space, text: string): boolean {
+  const slips: ScopeSlip[] = [];
+  for (const part of split({ text, from: 0 }, "||"))
+    for (const piece of split(part, ";")) readClause(space, piece, into(slips));
+  return slips.length === 0;
+}
+
+function wordsOf(space: Space): ScopeWords {
+  const year = space.role("year");
+  const trait = year === undefined ? undefined : space.trait(year);
+  return {
+    names: [...space.declared.flatMap(({ id, label, aliases }) => [id, label, ...aliases]), ...WORDS],
+    years: trait ? [trait.id, trait.label, ...trait.aliases] : [],
+    fullYear: (twoDigits) => trait && fullYear(trait, twoDigits),
+  };
+}
+
+const WORDS = ["eq", "no", "at", FITTED];
 
 interface ReadClause {
   readonly clause: Clause;
@@ -82,7 +129,7 @@ function readClauseOnce(space: Space, piece: Word, slip: Slip): ReadClause | und
 }
 
 function readClause(space: Space, clause: Word, slip: Slip): Clause | undefined {
-  const names = [...space.declared.map((trait) => trait.id), "eq", "no", "at", FITTED];
+  const names = [...space.declared.map((trait) => trait.id), ...WORDS];
   if (clause.text === "")
     return slip(clause, "a clause is missing here", "take the ';' or '||' away, or write trait=value");
   const parts = OPERATORS.exec(clause.text);

@@ -12,7 +12,7 @@ export function lineYearGrid(page: Page): Html {
         (year) => {
           const built = site.lineYears.find((it) => it.line === line && it.year === year);
           if (!built) return html`<td><span class="none">not built</span></td>`;
-          return html`<td><a href="${page.href(`/lines/${line.id}/${year}/`)}"><span class="hidden">${line.name} ${year}: </span>${built.fresh.length} new</a></td>`;
+          return html`<td><a href="${page.href(`/lines/${line.id}/${year}/`)}"><span class="hidden">${line.name} ${year}: </span>${built.fresh.length === 0 ? "nothing" : built.fresh.length} new</a></td>`;
         },
       )}</tr>`,
   )}</tbody></table></section>`;

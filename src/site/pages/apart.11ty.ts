@@ -22,7 +22,7 @@ export function render({ site }: { site: Site }): string {
 <header class="title"><h1>Tell apart</h1>
 <p class="lead">Which part is this? By the marks that can be seen, counted or measured, on the car or on the bench.</p></header>
 <p id="apart-status" class="hidden" role="status"></p>
-<noscript><p class="box">Going through the marks one by one takes a script, which this browser does not run. The tables below say the same: hold the piece against them.</p></noscript>
+<noscript><p class="box">Going through the marks one by one takes a script, which this browser does not run.${comparedComponents(site.catalog).length > 0 ? " The tables below say the same: hold the piece against them." : ""}</p></noscript>
 <div id="apart" class="island"></div>
 <div id="apart-tables">${tables(page)}</div>`,
   });

@@ -21,7 +21,7 @@ export function render({ site }: { site: Site }): string {
 <header class="title"><h1>This car</h1>
 <p class="lead">What applies to the car at hand, what does not, and what to look at where it depends.</p></header>
 <p id="car-status" class="island-status" role="status"></p>
-<noscript><p class="box">Reading a plate and asking what still matters take a script, which this browser does not run. The pages below say what holds for each line and year.</p></noscript>
+<noscript><p class="box">${site.catalog.plates.length > 0 ? "Reading a plate and asking what still matters take" : "Asking what still matters takes"} a script, which this browser does not run. The pages below say what holds for each line and year.</p></noscript>
 <div id="car" class="island"></div>
 ${section("by-line", "By line and year", html`<p class="note">The same records without a car in hand.</p>${lineYearGrid(page)}`)}`,
   });

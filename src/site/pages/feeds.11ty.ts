@@ -7,6 +7,7 @@ import type { ChangeRecord } from "../../engine/records/catalog.ts";
 import { describe } from "../../engine/scope/describe.ts";
 import { type Html, html, raw } from "../includes/html.ts";
 import { renderMarkdown } from "../includes/markdown.ts";
+import { sentence } from "../includes/words.ts";
 import type { Feed, Site } from "../site.ts";
 
 interface Data {
@@ -57,5 +58,10 @@ function content(site: Site, record: ChangeRecord): Html {
   const traps = record.statements
     .filter((it) => it.type === "stands-in")
     .filter((it) => it.verdict === "must-not-be-used");
-  return html`<p><b>Cars:</b> ${describe(site.catalog.space, record.scope)}</p>${renderMarkdown(record.facts.story)}${traps.length > 0 ? html`<p><b>Do not mix up:</b></p><ul>${traps.map((it) => html`<li>${it.part} ${VERDICT_WORDS[it.verdict]} ${it.for === undefined ? "" : `where ${it.for} belongs`}: ${it.why}</li>`)}</ul>` : ""}${record.facts.caution ? html`<p><b>Caution:</b> ${record.facts.caution}</p>` : ""}`;
+  const { withdrawn } = record.facts;
+  const ended =
+    withdrawn === undefined
+      ? ""
+      : html`<p><b>Withdrawn.</b> ${sentence(withdrawn)} What it said, none of which counts any more:</p>`;
+  return html`${ended}<p><b>Cars:</b> ${describe(site.catalog.space, record.scope)}</p>${renderMarkdown(record.facts.story)}${traps.length > 0 ? html`<p><b>Do not mix up:</b></p><ul>${traps.map((it) => html`<li>${it.part} ${VERDICT_WORDS[it.verdict]} ${it.for === undefined ? "" : `where ${it.for} belongs`}: ${it.why}</li>`)}</ul>` : ""}${record.facts.caution ? html`<p><b>Caution:</b> ${record.facts.caution}</p>` : ""}`;
 }

@@ -31,7 +31,7 @@ export function render({ site }: { site: Site }): string {
 ${section(
   "car",
   "Pick your car",
-  html`<p class="buttons"><a class="button" href="${page.href("/car/")}">This car, step by step or from its plate</a> <a class="button" href="${page.href("/fit/")}">May a part go on it?</a> <a class="button" href="${page.href("/retrofits/")}">What may it be improved with?</a> <a class="button" href="${page.href("/settings/")}">Which setting holds?</a> <a class="button" href="${page.href("/apart/")}">Which part is this?</a></p>${lineYearGrid(page)}`,
+  html`<p class="buttons"><a class="button" href="${page.href("/car/")}">This car, step by step${site.catalog.plates.length > 0 ? " or from its plate" : ""}</a> <a class="button" href="${page.href("/fit/")}">May a part go on it?</a> <a class="button" href="${page.href("/retrofits/")}">What may it be improved with?</a> <a class="button" href="${page.href("/settings/")}">Which setting holds?</a> <a class="button" href="${page.href("/apart/")}">Which part is this?</a></p>${lineYearGrid(page)}`,
 )}
 ${section(
   "systems",

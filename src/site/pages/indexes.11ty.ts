@@ -83,10 +83,7 @@ function list(page: Page): Html | string {
   const { site } = page;
   switch (page.address) {
     case "/records/":
-      return html`${site.years.map((year) => {
-        const own = site.recordsByYear.get(year) ?? [];
-        return own.length > 0 ? section(`y${year}`, String(year), recordList(page, own)) : "";
-      })}`;
+      return html`${site.beginnings.map((year) => section(`y${year}`, String(year), recordList(page, site.recordsByYear.get(year) ?? [])))}`;
     case "/parts/":
       return html`${site.systems.map((system) => {
         const parts = system.components
@@ -115,7 +112,7 @@ function list(page: Page): Html | string {
     case "/years/":
       return html`<ul class="cards">${site.years.map(
         (year) =>
-          html`<li><a href="${page.href(address("year", String(year)))}">${year}</a> <span class="count">${counted(site.recordsByYear.get(year)?.length ?? 0, "change")} begin</span></li>`,
+          html`<li><a href="${page.href(address("year", String(year)))}">${year}</a> <span class="count">${begun(site.recordsByYear.get(year)?.length ?? 0)}</span></li>`,
       )}</ul>`;
     default:
       return html`<ul class="records">${site.bulletins.map(
@@ -123,4 +120,9 @@ function list(page: Page): Html | string {
           html`<li><a href="${page.href(address("bulletin", id))}"><span class="id">${id}</span> ${upperFirst(facts.title)}</a><p class="who">${facts.issued}. ${facts.about}</p></li>`,
       )}</ul>`;
   }
+}
+
+function begun(count: number): string {
+  if (count === 0) return "nothing begins";
+  return `${counted(count, "change")} ${count === 1 ? "begins" : "begin"}`;
 }

@@ -4,9 +4,10 @@ import { address } from "../../engine/graph/node.ts";
 import type { ChangeRecord } from "../../engine/records/catalog.ts";
 import { describe } from "../../engine/scope/describe.ts";
 import { section } from "../includes/blocks.ts";
+import { bySystem } from "../includes/by-system.ts";
 import { frame } from "../includes/frame.ts";
 import { type Html, html } from "../includes/html.ts";
-import { recordList, trapsFirst } from "../includes/links.ts";
+import { recordList } from "../includes/links.ts";
 import { openPage, type Page } from "../includes/page.ts";
 import type { LineYear, Site } from "../site.ts";
 
@@ -33,8 +34,8 @@ export function render({ site, lineYear: { line, year, fresh, older } }: Data): 
 <header class="title"><h1>${line.name} ${year}</h1>
 <p>A record that is not listed says nothing about these cars. That is not the same as “no change”.</p>
 <p><a class="button" href="${page.href(carAddress(site, line.id, year))}">A car of this line and year</a></p></header>
-${section("new", "New against the year before", bySystem(page, fresh))}
-${section("older", "Also on record for this year", bySystem(page, older))}`,
+${section("new", "New against the year before", grouped(page, fresh))}
+${section("older", "Also on record for this year", grouped(page, older))}`,
   });
 }
 
@@ -44,17 +45,11 @@ function carAddress({ catalog: { space } }: Site, line: string, year: number): s
   return `/car/?fact=${id("line")}:${encodeURIComponent(line)}&fact=${id("year")}:${year}`;
 }
 
-function bySystem(page: Page, records: readonly ChangeRecord[]): Html {
+function grouped(page: Page, records: readonly ChangeRecord[]): Html {
   if (records.length === 0) return html`<p class="none">No record.</p>`;
-  const { site } = page;
-  const groups = site.systems.map((system) => ({
-    system,
-    own: trapsFirst(records.filter((record) => record.systems[0] === system.id)),
-  }));
-  const loose = records.filter((record) => record.systems.length === 0);
-  return html`${groups.map(({ system, own }) =>
-    own.length > 0 ? html`<h3>${system.name}</h3>${recordList(page, own, scopeWords(page))}` : "",
-  )}${loose.length > 0 ? recordList(page, loose, scopeWords(page)) : ""}`;
+  return html`${bySystem(page.site, records).map(
+    (group) => html`<h3>${group.name}</h3>${recordList(page, group.records, scopeWords(page))}`,
+  )}`;
 }
 
 /** On the page of a line and year the exact scope counts more than when the change began. */

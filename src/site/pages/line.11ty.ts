@@ -2,9 +2,10 @@
 import { address } from "../../engine/graph/node.ts";
 import type { Line } from "../../engine/records/catalog.ts";
 import { section } from "../includes/blocks.ts";
+import { bySystem } from "../includes/by-system.ts";
 import { frame } from "../includes/frame.ts";
 import { html } from "../includes/html.ts";
-import { recordList, trapsFirst } from "../includes/links.ts";
+import { recordList } from "../includes/links.ts";
 import { openPage } from "../includes/page.ts";
 import { counted } from "../includes/words.ts";
 import type { Site } from "../site.ts";
@@ -36,13 +37,10 @@ ${section(
     .filter((it) => it.line === line)
     .map(
       ({ year, fresh }) =>
-        html`<li><a href="${page.href(`/lines/${line.id}/${year}/`)}">${year}</a> <span class="count">${counted(fresh.length, "change")} new</span></li>`,
+        html`<li><a href="${page.href(`/lines/${line.id}/${year}/`)}">${year}</a> <span class="count">${fresh.length === 0 ? "nothing" : counted(fresh.length, "change")} new</span></li>`,
     )}</ul>`,
 )}
-${site.systems.map((system) => {
-  const own = records.filter((record) => record.systems[0] === system.id);
-  return own.length > 0 ? section(system.id, system.name, recordList(page, trapsFirst(own))) : "";
-})}
+${bySystem(site, records).map((group) => section(group.id, group.name, recordList(page, group.records)))}
 <p><a href="${page.href(`/feeds/line-${line.id}.xml`)}">Feed of this line</a></p>`,
   });
 }

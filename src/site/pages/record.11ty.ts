@@ -13,6 +13,7 @@ import { renderMarkdown } from "../includes/markdown.ts";
 import { openPage, type Page } from "../includes/page.ts";
 import { printFoot } from "../includes/print-foot.ts";
 import { settingsTable } from "../includes/settings-table.ts";
+import { sentence } from "../includes/words.ts";
 import type { Site } from "../site.ts";
 
 interface Data {
@@ -41,8 +42,7 @@ export function render({ site, record: source }: Data): string {
 <article${record.withdrawn === undefined ? "" : html` class="withdrawn"`}>
 ${heading(record)}
 ${ended(page, record)}
-${record.withdrawn === undefined ? trapBox(page, record) : html`<p class="said">What it said, none of which counts any more:</p>`}
-${cautionBox(record.caution, record.cautions)}
+${record.withdrawn === undefined ? warnings(page, record) : whatItSaid(record)}
 ${section("before-after", "Before and after", places(page, record))}
 ${section("who", "Which cars", who(page, record))}
 ${section("story", "What changed and why", renderMarkdown(record.story))}
@@ -59,6 +59,7 @@ ${section("left-alone", "Left alone on purpose", record.leftAlone.length > 0 && 
 ${section("otherwise", "What happens otherwise", record.otherwise !== undefined && html`<p>${record.otherwise}</p>`)}
 ${section("customer", "For the customer", record.customer !== undefined && html`<blockquote><p>${record.customer}</p></blockquote>`)}
 ${section("around", "What stands around it", around(page, record))}
+<p><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>
 ${copyLink(page, `${record.id} ${record.title}`)}
 ${printFoot(page, `${record.id}, revision ${record.revision} of ${record.revised ?? record.issued}. ${record.withdrawn === undefined ? "Check before use" : "Withdrawn: not to be used"}.`)}
 </article>`,
@@ -76,13 +77,25 @@ function heading(record: RecordView): Html {
 
 function ended(page: Page, record: RecordView): Html | "" {
   if (record.withdrawn !== undefined)
-    return html`<div class="box ended"><p><b>Withdrawn.</b> ${record.withdrawn}</p>
+    return html`<div class="box ended"><p><b>Withdrawn.</b> ${sentence(record.withdrawn)}</p>
 ${record.instead?.length ? html`<p>What holds instead:</p><ul>${record.instead.map(({ id }) => html`<li>${recordLink(page, id)}</li>`)}</ul>` : html`<p>Nothing follows it.</p>`}</div>`;
   if (record.cancelledBy.length === 0) return "";
   return html`<div class="box ended">${record.cancelledBy.map(
     (by) =>
       html`<p><b>Cancelled ${by.scope ? html`for ${by.scope.words}` : ""}</b> by ${recordLink(page, by.id)}. Read there what to do about cars already treated.</p>`,
   )}</div>`;
+}
+
+function warnings(page: Page, record: RecordView): Html {
+  return html`${trapBox(page, record)}
+${cautionBox(record.caution, record.cautions)}`;
+}
+
+/** What guards any work on such components goes on to hold: it stands apart from what the record said, its own caution included. */
+function whatItSaid(record: RecordView): Html {
+  return html`${cautionBox(undefined, record.cautions)}
+<p class="said">What it said, none of which counts any more:</p>
+${section("own-caution", "Its own caution", record.caution !== undefined && html`<p>${record.caution}</p>`)}`;
 }
 
 function trapBox(page: Page, record: RecordView): Html | "" {
@@ -178,7 +191,7 @@ function kits(page: Page, record: RecordView): Html | false {
   )}${record.serviceOnly.map((number, i) => html`<li id="service-only-${i + 1}">${namedPart(page, number)} exists for repair only; no car left a plant with it, so it says nothing about a car's age.</li>`)}</ul>`;
 }
 
-function around(page: Page, record: RecordView): Html {
+function around(page: Page, record: RecordView): Html | false {
   const link = (it: { id: string; title: string; address: string }): Html =>
     html`<a href="${page.href(it.address)}"><span class="id">${it.id}</span> ${it.title}</a>`;
   const group = (label: string, items: readonly Html[]): Html | "" =>
@@ -201,6 +214,5 @@ function around(page: Page, record: RecordView): Html {
     ),
     record.parts.length > 0 ? html`<div><dt>Parts</dt><dd>${partLinks(page, record.parts)}</dd></div>` : "",
   ].filter((it) => it !== "");
-  return html`${facts.length > 0 && html`<dl class="facts">${facts}</dl>`}
-<p><a class="button" href="${page.href("/map/")}?focus=record:${record.id}">See it on the map</a></p>`;
+  return facts.length > 0 && html`<dl class="facts">${facts}</dl>`;
 }

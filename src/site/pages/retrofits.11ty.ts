@@ -22,7 +22,7 @@ export function render({ site }: { site: Site }): string {
 <header class="title"><h1>Retrofit paths</h1>
 <p class="lead">What the car at hand may be improved with, all that goes along, and which ways are closed.</p></header>
 <p id="retrofits-status" class="hidden" role="status"></p>
-<noscript><p class="box">Asking about a car takes a script, which this browser does not run. The records below say in words what may be fitted to which cars.</p></noscript>
+<noscript><p class="box">Asking about a car takes a script, which this browser does not run.${records.length > 0 ? " The records below say in words what may be fitted to which cars." : " No record tells of a retrofit."}</p></noscript>
 <div id="retrofits" class="island"></div>
 ${section("by-record", "Records that tell of retrofits", records.length > 0 && recordList(page, records))}`,
   });

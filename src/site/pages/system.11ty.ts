@@ -23,7 +23,7 @@ export function render({ site, system }: Data): string {
   const page = openPage(site, address("system", system.id));
   const records = site.knowledge.recordsBySystem.get(system.id) ?? [];
   const cautions = site.catalog.cautions.filter((caution) => caution.systems.includes(system.id));
-  const byYear = site.years.map((year) => ({
+  const byYear = site.beginnings.map((year) => ({
     year,
     own: records.filter((record) => site.recordsByYear.get(year)?.includes(record)),
   }));

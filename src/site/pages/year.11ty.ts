@@ -1,9 +1,10 @@
 /** One model year: what begins with it, by system, and the same by line. */
 import { address } from "../../engine/graph/node.ts";
 import { section } from "../includes/blocks.ts";
+import { bySystem } from "../includes/by-system.ts";
 import { frame } from "../includes/frame.ts";
 import { html } from "../includes/html.ts";
-import { recordList, trapsFirst } from "../includes/links.ts";
+import { recordList } from "../includes/links.ts";
 import { openPage } from "../includes/page.ts";
 import type { Site } from "../site.ts";
 
@@ -20,7 +21,6 @@ export const data = {
 export function render({ site, year }: Data): string {
   const page = openPage(site, address("year", String(year)));
   const records = site.recordsByYear.get(year) ?? [];
-  const loose = records.filter((record) => record.systems.length === 0);
   return frame(page, {
     title: String(year),
     description: `What begins with model year ${year}.`,
@@ -28,11 +28,7 @@ export function render({ site, year }: Data): string {
     body: html`
 <header class="title"><h1>Model year ${year}</h1>
 <p>By line: ${site.lineYears.filter((it) => it.year === year).map((it, i) => html`${i > 0 ? ", " : ""}<a href="${page.href(`/lines/${it.line.id}/${year}/`)}">${it.line.name}</a>`)}</p></header>
-${site.systems.map((system) => {
-  const own = records.filter((record) => record.systems[0] === system.id);
-  return own.length > 0 ? section(system.id, system.name, recordList(page, trapsFirst(own))) : "";
-})}
-${loose.length > 0 ? section("other", "Other", recordList(page, trapsFirst(loose))) : ""}
+${bySystem(site, records).map((group) => section(group.id, group.name, recordList(page, group.records)))}
 ${records.length === 0 ? html`<p class="none">No record begins with this year.</p>` : ""}`,
   });
 }

@@ -19,6 +19,13 @@ test("a label that would leave the picture stands on the other side", () => {
   expect(chooseLabels([candidate("a", 20, 100, { side: "left" })], SCREEN).get("a")).toBe("right");
 });
 
+test("no label stands under what covers a part of the picture", () => {
+  const buttons = { left: 940, right: 990, top: 400, bottom: 590 };
+  expect(chooseLabels([candidate("a", 900, 500)], SCREEN, [buttons]).get("a")).toBe("left");
+  expect(chooseLabels([candidate("a", 960, 500)], SCREEN, [buttons]).size).toBe(0);
+  expect(chooseLabels([candidate("a", 900, 300)], SCREEN, [buttons]).get("a")).toBe("right");
+});
+
 test("a node outside the picture has no label", () => {
   expect(chooseLabels([candidate("a", -10, 100), candidate("b", 10, 700)], SCREEN).size).toBe(0);
 });

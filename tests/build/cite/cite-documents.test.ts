@@ -26,8 +26,10 @@ test("what there is to look at, and nothing is mended unasked", () => {
 test("what is left after mending is told at its place in the document as it is then", () => {
   const written = new Map<string, string>();
   const { mended, findings, faults } = citeDocuments(reading, [A, B], {
-    write: (file, text) => {
+    write: (file, text, read) => {
       written.set(file, text);
+      // What the writer compares with what lies there by then.
+      expect(read).toBe((file === "a.md" ? A : B).text);
       return undefined;
     },
   });

@@ -1,8 +1,10 @@
 import { mkdir, rename, rm, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test, vi } from "vitest";
+import { findingsDocument } from "../../../src/build/data/findings-shape.ts";
 import { type ReadFolder, readFolder } from "../../../src/build/data/read-folder.ts";
 import { MAX_BYTES } from "../../../src/build/data/source.ts";
+import { toSarif } from "../../../src/build/data/to-sarif.ts";
 import { inShort, onDisk, spoiled, TINY } from "../../helpers/tiny-folder.ts";
 
 const said = ({ findings }: ReadFolder): string[] =>
@@ -38,12 +40,41 @@ test("all complaints come at once: errors before warnings, by file, by place", a
     "error 10:26 changes/1959/HY59-01.md built.0.part: no part is called 'XX-999' → add it to parts/, or mend the name",
     "error 10:46 changes/1959/HY59-01.md built.0.scope: model line has no value 'Q' → values are B, H",
     "error 10:49 changes/1959/HY59-01.md built.0.scope: no trait is called 'mi' → did you mean 'my'?",
-    "error 3:12 words.yaml mean.0.say: 'say' is empty → mend the field",
+    "error 3:12 words.yaml mean.0.say: 'say' is empty → write a list in brackets, with commas between",
     "warning 1:1 NOTES.md: no kind of file lies here, so it is not read → move it to vehicles/, components/, parts/, changes/<year>/ or bulletins/",
     "warning 1:1 makre.yaml: no kind of file lies here, so it is not read → did you mean maker.yaml?",
     "warning 1:1 parst/pump.yaml: no kind of file lies here, so it is not read → did you mean parts/pump.yaml?",
-    "warning 1:1 parts/deep/pump.yaml: no kind of file lies here, so it is not read → move it to vehicles/, components/, parts/, changes/<year>/ or bulletins/",
+    "warning 1:1 parts/deep/pump.yaml: no kind of file lies here, so it is not read → did you mean parts/pump.yaml?",
   ]);
+});
+
+test("a folder under a wrong name comes before all other errors", async () => {
+  const parts = Object.fromEntries(Object.entries(TINY).map(([path, text]) => [path.replace("parts/", "part/"), text]));
+  const other = (parts["bulletins/TB-1.md"] as string).replace("id: TB-1", "id: TB-2");
+  const read = await readFolder(await onDisk({ ...parts, "bulletins/TB-1.md": other }));
+  expect(read.catalog).toBeUndefined();
+  expect(said(read)).toEqual([
+    "error 1:1 part/: the folder is not read, and seems to be parts/: 2 files lie in it, such as part/gasket.yaml. 18 complaints that only follow from this are not shown → call it parts/",
+    "error 2:5 bulletins/TB-1.md id: bulletin 'TB-2' lies in bulletins/TB-1.md → call the file bulletins/TB-2.md",
+  ]);
+  findingsDocument.parse({ files: read.files, findings: read.findings, accepted: [] });
+  // A folder has no lines, and a file has.
+  expect(toSarif({ findings: read.findings, accepted: [] }, "data")).toMatchObject({
+    runs: [
+      {
+        results: [
+          { locations: [{ physicalLocation: expect.not.objectContaining({ region: expect.anything() }) }] },
+          { locations: [{ physicalLocation: { region: { startLine: 2 } } }] },
+        ],
+      },
+    ],
+  });
+  // The same bytes again, and after a reading of the folder before it was renamed.
+  const again = await readFolder(
+    await onDisk({ ...parts, "bulletins/TB-1.md": other }),
+    await readFolder(await onDisk(TINY)),
+  );
+  expect(JSON.stringify(again.findings)).toBe(JSON.stringify(read.findings));
 });
 
 test("warnings alone do not stand in the way of the catalog", async () => {
@@ -91,12 +122,27 @@ test("traits that are no YAML are broken, not missing", async () => {
   ]);
 });
 
-test("a link that leads out of the folder is not followed", async () => {
-  const outside = await onDisk({ "secret.yaml": "component: secret" });
-  const folder = await onDisk(TINY);
-  await symlink(join(outside, "secret.yaml"), join(folder, "parts", "secret.yaml"));
+test("a link is not followed, and that is said: what it stands for would be missed in silence", async () => {
+  const outside = await onDisk({ "cautions.yaml": TINY["cautions.yaml"] as string });
+  const folder = await onDisk(spoiled({ "cautions.yaml": undefined }));
+  await symlink(join(outside, "cautions.yaml"), join(folder, "cautions.yaml"));
   await symlink(outside, join(folder, "changes", "1960"));
-  expect(said(await readFolder(folder))).toEqual([]);
+  await symlink(join(outside, "nowhere.yaml"), join(folder, "parts", "nowhere.yaml"));
+  const link = "this is a link, and links are not followed → put the file itself here";
+  expect(said(await readFolder(folder))).toEqual([
+    `error 1:1 cautions.yaml: ${link}`,
+    `error 1:1 changes/1960: ${link}`,
+    `error 1:1 parts/nowhere.yaml: ${link}`,
+  ]);
+});
+
+test("hidden files and folders are none of the folder's", async () => {
+  const text = TINY["changes/1959/HY59-01.md"] as string;
+  const folder = await onDisk({ ...TINY, "changes/.history/HY59-01.md": text, ".git/HY59-01.md": text });
+  await symlink("nowhere", join(folder, "changes", ".#HY59-01.md"));
+  const read = await readFolder(folder);
+  expect(said(read)).toEqual([]);
+  expect(read.files).toBe(Object.keys(TINY).length);
 });
 
 test("an id that leads out of the folder is refused wherever it stands", async () => {

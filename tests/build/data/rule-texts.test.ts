@@ -7,7 +7,7 @@ test("every rule has an id of its own", () => {
 
 test("what cannot be read cannot be excused; all else can", () => {
   expect(RULE_TEXTS.filter((rule) => !canBeSet(rule)).map(({ id }) => id)).toEqual([
-    ...["unreadable", "shape", "unknown-name", "scope", "disagreement"],
+    ...["missing-file", "unreadable", "shape", "unknown-name", "scope", "disagreement"],
     "published-address",
   ]);
 });

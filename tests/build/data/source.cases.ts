@@ -158,14 +158,14 @@ export const FAULTS: [string, string, string, string, string][] = [
     "\n---\nid: TB-1\n---\ntext",
     "1:1",
     "the file does not begin with facts",
-    "write the facts between two lines of '---', the story below them",
+    "take away what stands before the first '---', also spaces and blank lines",
   ],
   [
     "bulletins/TB-1.md",
     "---\nid: TB-1\ntext",
-    "1:1",
-    "the file does not begin with facts",
-    "write the facts between two lines of '---', the story below them",
+    "3:1",
+    "the facts do not end: no second line of '---' stands before this",
+    "write a line of just '---' between the facts and the story",
   ],
   [
     "bulletins/TB-1.md",
@@ -173,6 +173,28 @@ export const FAULTS: [string, string, string, string, string][] = [
     "1:1",
     "the file does not begin with facts",
     "write the facts between two lines of '---', the story below them",
+  ],
+  // signs that only look like plain ones
+  [
+    "maker.yaml",
+    "name: a\ntitle: “Hollin: changes”\n",
+    "2:8",
+    "this is not YAML: '“' (a curly quote) is no quote here",
+    "write straight quotes, \" or ', round the text",
+  ],
+  [
+    "maker.yaml",
+    "name: a\ntitle:\u00A0Hollin\nabout: b\n",
+    "2:7",
+    "this is not YAML: a no-break space stands here",
+    "write a plain space in its place",
+  ],
+  [
+    "maker.yaml",
+    "name: a\ntitle: the “old” one: b\n",
+    "2:8",
+    "this is not YAML: Nested mappings are not allowed in compact mappings",
+    "text with ': ' or a sign in front needs quotes",
   ],
   [
     "bulletins/TB-1.md",

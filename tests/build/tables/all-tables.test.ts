@@ -85,3 +85,10 @@ describe("tables and their columns", () => {
     expect(wrong).toEqual([]);
   });
 });
+
+test("a window is told from any other text", () => {
+  const windows = TABLES.flatMap(({ name, columns }) =>
+    columns.filter((it) => it.window).map((it) => `${name} ${it.name}`),
+  );
+  expect(windows).toEqual(["settings window"]);
+});

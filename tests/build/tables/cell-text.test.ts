@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cellText, cellValue } from "../../../src/build/tables/cell-text.ts";
+import { cellFault, cellText, cellValue, figuresIn } from "../../../src/build/tables/cell-text.ts";
 import type { CellKind, Column } from "../../../src/build/tables/table.ts";
 
 function column(kind: CellKind, more: Partial<Column> = {}): Column {
@@ -11,6 +11,7 @@ function column(kind: CellKind, more: Partial<Column> = {}): Column {
     fallback: undefined,
     options: [],
     day: false,
+    window: false,
     about: "",
   };
   return { ...bare, kind, ...more };
@@ -65,10 +66,12 @@ test("a comma is a decimal sign only where that was said", () => {
   expect(cellValue(column("number"), "0,5", { comma: true })).toBe(0.5);
   expect(cellValue(column("text-or-number"), "-1,25", { comma: true })).toBe(-1.25);
   expect(cellValue(column("text-or-number"), "1,2,3", { comma: true })).toBe("1,2,3");
-  // A window is a text of figures alone.
-  expect(cellValue(column("text"), "3,5..3,62", { comma: true })).toBe("3.5..3.62");
-  expect(cellValue(column("text"), "..6,5", { comma: true })).toBe("..6.5");
-  expect(cellValue(column("text"), "..6,5", {})).toBe("..6,5");
+  const window = column("text", { window: true });
+  expect(cellValue(window, "3,5..3,62", { comma: true })).toBe("3.5..3.62");
+  expect(cellValue(window, "..6,5", { comma: true })).toBe("..6.5");
+  expect(cellValue(window, "-1.200,5 .. 1.000.000", { comma: true })).toBe("-1200.5 .. 1000000");
+  expect(cellValue(window, "..6,5", {})).toBe("..6,5");
+  expect(cellValue(column("text"), "4411,4412", { comma: true })).toBe("4411,4412");
   expect(cellValue(column("text"), "line=B,H; my=1960", { comma: true })).toBe("line=B,H; my=1960");
 });
 
@@ -76,4 +79,37 @@ test("nothing stands as an empty cell, a list as its values", () => {
   expect(cellText(column("text"), undefined)).toBe("");
   expect(cellText(column("text", { list: true }), ["a", "b|c"])).toBe("a | b\\|c");
   expect(cellValue(column("text", { list: true }), "a; b", { split: ";" })).toEqual(["a", "b"]);
+});
+
+test.each([
+  // kind of cell, text, value where the comma is the decimal sign
+  ["number", "1.300,5", 1300.5],
+  ["number", "-1.300.000", -1300000],
+  ["number", "1300", 1300],
+  ["text-or-number", "1.300,25", 1300.25],
+  ["text-or-number", "12.34,5", "12.34,5"],
+  ["text-or-number", "1.2.3", "1.2.3"],
+  ["text", "1.300", "1.300"],
+] as const)("as %s, %s is read as %j where the comma is the decimal sign", (kind, text, value) => {
+  expect(cellFault(column(kind), text, { comma: true })).toBeUndefined();
+  expect(cellValue(column(kind), text, { comma: true })).toBe(value);
+});
+
+test.each<[CellKind, Partial<Column>, string, string]>([
+  // kind of cell, more of the column, text, what is in doubt
+  ["number", {}, "1.300", "1.300"],
+  ["number", {}, "1.3", "1.3"],
+  ["number", {}, "+.5", "+.5"],
+  ["text-or-number", {}, "1.300", "1.300"],
+  ["text", { window: true }, "1,5..1.300", "1.300"],
+])("as %s (%j), %s is in doubt where the comma is the decimal sign", (kind, more, text, figure) => {
+  expect(cellFault(column(kind, more), text, { comma: true })).toMatch(
+    `'${figure}' has a point where numbers are written with a comma: write ${figure.replace(".", ",")}, or leave`,
+  );
+  expect(cellFault(column(kind, more), text, {})).toBeUndefined();
+});
+
+test("the figures of a window", () => {
+  expect(figuresIn("-1.200,5..3")).toEqual(["1.200,5", "3"]);
+  expect(figuresIn("..")).toEqual([]);
 });

@@ -19,6 +19,7 @@ import { DATA } from "../../helpers/demo-data.ts";
 import { onDisk, spoiled, TINY } from "../../helpers/tiny-folder.ts";
 import { rowsOf } from "./tiny-import.ts";
 
+const textIn = (folder: string, name: string): string => readFileSync(join(folder, name), "utf8");
 const quiet = (): void => {};
 const isTabled = (path: string): boolean => TABLES.some(({ kind }) => kind === kindOf(path));
 
@@ -29,7 +30,7 @@ function copyUntabled(from: string, to: string): void {
 }
 
 /** Exported, and imported into an empty folder; then what the first and what the second folder say. */
-async function roundTrip(data: string, to: string): Promise<void> {
+async function roundTrip(data: string, to: string): Promise<{ first: string; second: string }> {
   const folder = await onDisk({ "place/keep": "" });
   const out = join(folder, to);
   expect(await exportTables({ data, to: out, tables: [], overwrite: false }, quiet)).toBe(0);
@@ -46,6 +47,9 @@ async function roundTrip(data: string, to: string): Promise<void> {
   expect(second.findings).toEqual([]);
   expect(second.catalog).toEqual(first.catalog);
   expect([...second.sources.keys()]).toEqual([...first.sources.keys()]);
+  const again = join(folder, `again-${to}`);
+  expect(await exportTables({ data: back, to: again, tables: [], overwrite: false }, quiet)).toBe(0);
+  return { first: out, second: again };
 }
 
 /** Texts that spreadsheets, CSV or a formula guard could mistake for something else. */
@@ -97,6 +101,12 @@ describe("out and in again", () => {
   test.each(["out", "out.xlsx"])("every statement there is, and texts made to break it: %s", async (to) => {
     await roundTrip(await onDisk(NASTY), to);
   });
+
+  test("a second export is the first, though the first folder says what would hold anyway", async () => {
+    const said = spoiled({ "changes/1959/HY59-01.md": ["name: tube of grease }", "name: tube of grease, count: 1 }"] });
+    const { first, second } = await roundTrip(await onDisk(said), "out");
+    for (const name of readdirSync(first)) expect([name, textIn(second, name)]).toEqual([name, textIn(first, name)]);
+  });
 });
 
 test("no text of an export can be run as a formula", async () => {
@@ -142,4 +152,25 @@ test.each(["out", "o.xlsx"])("what the disk refuses is said, and nothing is half
   const options = { data: folder, to: join(folder, "file", name), tables: [], overwrite: true };
   expect(await exportTables(options, (line) => said.push(line))).toBe(1);
   expect(said).toEqual([expect.stringMatching(/^ENOTDIR: .*\. Nothing was written\.$/)]);
+});
+
+test("one table goes into a CSV file that is named, several do not", async () => {
+  const folder = await onDisk(TINY);
+  const said: string[] = [];
+  const run = (to: string, ...tables: string[]): Promise<number> =>
+    exportTables({ data: folder, to: join(folder, to), tables, overwrite: false }, (line) =>
+      said.push(line.replaceAll(folder, "")),
+    );
+  expect(await run("built.csv", "built")).toBe(0);
+  expect(textIn(folder, "built.csv")).toMatch(/^\uFEFFrecord,place,part,scope\r\n/);
+  expect(await run("mine.CSV", "built")).toBe(0);
+  expect(await run("all.csv")).toBe(2);
+  expect(await run("two.csv", "built", "moved")).toBe(2);
+  expect(readdirSync(folder).filter((name) => /csv/i.test(name))).toEqual(["built.csv", "mine.CSV"]);
+  expect(said.filter((line) => !/^ +\d/.test(line))).toEqual([
+    "built.csv. Back again: npm run import -- /built.csv",
+    "mine.CSV. Back again: npm run import -- /mine.CSV (with a mapping: --propose)",
+    "--to /all.csv: one CSV file holds one table; say which with --table, or name a folder or a workbook",
+    "--to /two.csv: one CSV file holds one table; say which with --table, or name a folder or a workbook",
+  ]);
 });

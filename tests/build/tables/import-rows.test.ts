@@ -1,8 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { tableNamed } from "../../../src/build/tables/all-tables.ts";
-import { importRows, mappingFaults, openSheet, rowName } from "../../../src/build/tables/import-rows.ts";
+import {
+  cellTexts,
+  importRows,
+  mappingFaults,
+  openSheet,
+  rowName,
+  type Sheet,
+} from "../../../src/build/tables/import-rows.ts";
 import type { SheetMapping } from "../../../src/build/tables/mapping.ts";
-import type { CellValue, Form, Grid } from "../../../src/build/tables/sheet.ts";
+import { type CellValue, type Form, type Grid, Percentage } from "../../../src/build/tables/sheet.ts";
 import type { Table } from "../../../src/build/tables/table.ts";
 import { sheetOf } from "./tiny-import.ts";
 
@@ -153,4 +160,89 @@ test("a row is called by its file, its sheet and its number", () => {
   const row = { number: 2, cells: [] };
   expect(rowName({ sheet: csv, row })).toBe("built.csv, row 2");
   expect(rowName({ sheet: { ...csv, path: "x/b.xlsx", form: XLSX }, row })).toBe("b.xlsx, sheet 'built', row 2");
+});
+
+describe("numbers", () => {
+  const settings = tableNamed("settings") as Table;
+  const names = ["record", "name", "window", "nominal", "unit", "scope"];
+  const read = (table: Table, headers: string[], cells: CellValue[], how = {}) => {
+    const sheet = openSheet("s.xlsx", XLSX, gridOf(headers, cells)) as Sheet;
+    const columns = Object.fromEntries(headers.map((name) => [name, { column: name, ...how }]));
+    const [row] = importRows(sheet, table, { ...MAPPING, columns, constants: {} });
+    if (!row || "reason" in row) return row?.reason;
+    return Object.fromEntries(row.fields.map(([{ name }, value]) => [name, value]));
+  };
+
+  test.each([
+    // unit, what is read or why not
+    ["%", 50],
+    ["per cent", 50],
+    ["bar", "'nominal' is 50 %, and the unit is 'bar'"],
+    [null, "'nominal' is 50 %, and no unit says so"],
+  ])("50 %% in the unit %s: %s", (unit, value) => {
+    const said = read(settings, names, ["HY59-01", "glycol", "45..55", new Percentage(50), unit, "all"]);
+    expect(typeof said === "string" ? said : said?.nominal).toBe(value);
+    expect(read(settings, names, ["HY59-01", "glycol", "45..55", "50%", unit, "all"])).toEqual(
+      typeof said === "string" ? said.replace("50 %", "50%") : said,
+    );
+  });
+
+  test("a percentage in a table without units is refused, and stays as it is shown where a text stands", () => {
+    const kits = ["record", "kit", "name", "count"];
+    expect(read(tableNamed("kits") as Table, kits, ["HY59-01", "HT-290", "x", new Percentage(100)])).toBe(
+      "'count' is 100 %, and no unit says so",
+    );
+    expect(read(tableNamed("kits") as Table, kits, ["HY59-01", "HT-290", new Percentage(12.5), 2])).toEqual({
+      name: "12.5 %",
+      count: 2,
+    });
+  });
+
+  test("where the comma is the decimal sign, a doubtful number rejects its row with the reason", () => {
+    expect(read(settings, names, ["HY59-01", "x", "1..2", "1.300", "bar", "all"], { comma: true })).toMatch(
+      /^'nominal': '1\.300' has a point where numbers are written with a comma: write 1,300, or leave the point out$/,
+    );
+  });
+
+  test("a number of a workbook has no decimal sign, and neither has what the mapping translates to", () => {
+    const comma = { comma: true };
+    expect(read(settings, names, ["HY59-01", "x", "1..2", 1.125, "bar", "all"], comma)).toMatchObject({
+      nominal: 1.125,
+    });
+    expect(read(settings, names, ["HY59-01", "x", "1..2", new Percentage(12.5), "%", "all"], comma)).toMatchObject({
+      nominal: 12.5,
+    });
+    const translate = { half: "0.5" };
+    expect(
+      read(settings, names, ["HY59-01", "x", "1..2", "half", "bar", "all"], { ...comma, translate }),
+    ).toMatchObject({
+      nominal: 0.5,
+    });
+  });
+});
+
+test("only what the mapping itself lists is translated", () => {
+  const [row] = importRows(sheetOf("built", "Where,What,Cars,Clerk", "pump,constructor,all,Jo"), built, MAPPING);
+  expect(row).toMatchObject({
+    fields: [
+      [{}, "pump"],
+      [{ name: "part" }, "constructor"],
+      [{}, "all"],
+    ],
+  });
+});
+
+test("what is translated to blanks says nothing", () => {
+  const columns = { ...MAPPING.columns, part: { column: "What", translate: { X: " " } } };
+  const [row] = importRows(sheetOf("built", "Where,What,Cars,Clerk", "pump,X,all,Jo"), built, { ...MAPPING, columns });
+  expect(row).toMatchObject({
+    fields: [
+      [{ name: "place" }, "pump"],
+      [{ name: "scope" }, "all"],
+    ],
+  });
+});
+
+test("what the cells under a header say", () => {
+  expect(cellTexts(sheetOf("built", "a,b", "1, '=x", "2,"), "b")).toEqual(["'=x", ""]);
 });

@@ -45,7 +45,7 @@ function bytesOf(folder: string): Record<string, string> {
 }
 
 const GOOD =
-  "record,place,part,scope\nHY59-01,lift arms,HT-101,line=B; my<=1958\nHY59-01,lift arms,HT-999,line=B; my>=1959\n";
+  "record,place,part,scope\nHY59-01,pump gasket,HT-290,line=B; my<=1958\nHY59-01,pump gasket,HT-999,line=B; my>=1959\n";
 
 test("a trial shows everything and writes nothing", async () => {
   const desk = await deskWith({ "built.csv": GOOD });
@@ -56,7 +56,7 @@ test("a trial shows everything and writes nothing", async () => {
     `built.csv (utf-8, comma): 2 rows
 'built' is read as the table 'built'
 changed  changes/1959/HY59-01.md
-           + built 4: place lift arms, part HT-101, scope line=B; my<=1958
+           + built 4: place pump gasket, part HT-290, scope line=B; my<=1958
 rejected built.csv, row 3: no part is called 'HT-999'; did you mean 'HT-290'?
 
 2 rows: 1 written, 0 unchanged, 1 rejected
@@ -70,7 +70,7 @@ test("written, mended and imported again, nothing is lost; once more, not a byte
   expect((await desk.run(["built.csv"], { write: true })).code).toBe(1);
   const rejected = desk.read("built.rejected.csv");
   expect(rejected).toMatch(/^rejected because,record,place,part,scope\n"?no part is called 'HT-999'/);
-  desk.write("built.rejected.csv", rejected.replace(",HT-999,", ",HT-102,"));
+  desk.write("built.rejected.csv", rejected.replace(",HT-999,", ",HT-290,"));
   const mended = await desk.run(["built.rejected.csv"], { write: true });
   expect(mended.out).toMatch(
     /\n1 row: 1 written, 0 unchanged, 0 rejected\n0 new files, 1 changed file in data\. Next: npm run check$/,
@@ -87,7 +87,7 @@ test("written, mended and imported again, nothing is lost; once more, not a byte
 });
 
 test("what is guessed is not written before a person has looked it over", async () => {
-  const sheet = "Record ID;Where;Part no.;Cars;Clerk\nHY59-01;lift arms;HT-101;line=B;Jo\n";
+  const sheet = "Record ID;Where;Part no.;Cars;Clerk\nHY59-01;pump gasket;HT-290;line=B;Jo\n";
   const desk = await deskWith({ "list.csv": sheet });
   const before = bytesOf(join(desk.folder, "data"));
   const refused = await desk.run(["list.csv"], { write: true });
@@ -108,7 +108,7 @@ test("what is guessed is not written before a person has looked it over", async 
   desk.write("list.map.yaml", mapping);
   const written = await desk.run(["list.csv"], { map: "list.map.yaml", write: true });
   expect(written.out).toContain("1 row: 1 written, 0 unchanged, 0 rejected");
-  expect(desk.read("data/changes/1959/HY59-01.md")).toMatch(/place: lift arms\s+part: HT-101\s+scope: line=B\n/);
+  expect(desk.read("data/changes/1959/HY59-01.md")).toMatch(/place: pump gasket\s+part: HT-290\s+scope: line=B\n/);
 });
 
 test("a value is only written over when that was said", async () => {
@@ -146,10 +146,48 @@ test("a folder that cannot be written is left as it was", async () => {
   const desk = await deskWith({ "records.csv": "id,customer,file\nFR58-01,Nothing to do.,\n" });
   const before = bytesOf(join(desk.folder, "data"));
   // A folder lies where the new text would be made ready.
-  cpSync(join(desk.folder, "data", "parts"), join(desk.folder, "data/changes/1958/.FR58-01.md.next"), {
+  cpSync(join(desk.folder, "data", "parts"), join(desk.folder, `data/changes/1958/.FR58-01.md.${process.pid}.next`), {
     recursive: true,
   });
-  await expect(desk.run(["records.csv"], { write: true })).rejects.toThrow();
+  const { code, out } = await desk.run(["records.csv"], { write: true });
+  expect(code).toBe(1);
+  expect(out).toMatch(/\nEISDIR: [^\n]*\. Nothing was written\.$/);
   const after = bytesOf(join(desk.folder, "data"));
   for (const path of Object.keys(before)) expect(after[path]).toBe(before[path]);
+});
+
+const PUMP = "data/parts/pump.yaml";
+
+test("a byte order mark stays, and so does what somebody noted behind a set in braces", async () => {
+  const desk = await deskWith({ "marks.csv": "component,part,mark,value\npump,HT-102,bore,20\n" });
+  const text = `\uFEFF${desk.read(PUMP).replace("{ ribs: two, bore: none }", "{ ribs: two } # still to be seen")}`;
+  desk.write(PUMP, text);
+  expect((await desk.run(["marks.csv"], { write: true })).code).toBe(0);
+  expect(desk.read(PUMP)).toBe(text.replace("{ ribs: two }", "{ ribs: two, bore: 20 }"));
+});
+
+test("a comment that cannot stay is named before anything is written", async () => {
+  const desk = await deskWith({ "parts.csv": "component,number,aliases\npump,HT-102,long pump\n" });
+  const text = desk
+    .read(PUMP)
+    .replace("    name: pump, long\n", "    name: pump, long\n    aliases: [ # none so far\n    ]\n");
+  desk.write(PUMP, text);
+  const { out } = await desk.run(["parts.csv"], { overwrite: true });
+  expect(out).toContain("\nlost     parts/pump.yaml: the comment '# none so far'\n");
+  expect(desk.read(PUMP)).toBe(text);
+});
+
+test("what somebody saves while rows are looked at is not written over", async () => {
+  const desk = await deskWith({ "records.csv": "id,customer\nFR58-01,Come in.\n" });
+  const path = "data/changes/1958/FR58-01.md";
+  const his = `${desk.read(path)}\nHis.\n`;
+  const said: string[] = [];
+  const options = { data: join(desk.folder, "data"), write: true, overwrite: false };
+  const code = await importSheets([join(desk.folder, "records.csv")], options, (line) => {
+    said.push(line);
+    if (line.startsWith("changed")) desk.write(path, his);
+  });
+  expect(code).toBe(1);
+  expect(said.at(-1)).toMatch(/FR58-01\.md was changed meanwhile: run the command again\. Nothing was written\.$/);
+  expect(desk.read(path)).toBe(his);
 });

@@ -45,3 +45,30 @@ test("what a new entry needs and no column fills is said, and stops nothing", ()
   expect(open).toEqual([]);
   expect(notes).toEqual(["'built': no column fills part: fine for what is there already"]);
 });
+
+test("a mapping whose sheet has a slip in its name is not passed over", () => {
+  const good = sheetOf("built", "record,place,part,scope", "a,b,c,d");
+  const mapping = { sheet: "bilt", table: "built", columns: {}, constants: {}, "leave-out": [] };
+  expect(mapSheets([good], { sheets: [mapping], leaveOut: [] }).open).toEqual([
+    "'built': the mapping does not speak of it, but of 'bilt', which is not there",
+  ]);
+  // Of a workbook with several mapped sheets, the file of its rejected rows may hold one.
+  const other = { ...mapping, sheet: "intervals" };
+  expect(mapSheets([good], { sheets: [other], leaveOut: [] }).open).toEqual([]);
+});
+
+test("what a translation drops is said", () => {
+  const columns = Object.fromEntries(["record", "place", "part", "scope"].map((name) => [name, { column: name }]));
+  const mapping = {
+    sheet: "built",
+    table: "built",
+    columns: { ...columns, scope: { column: "scope", translate: { X: "", Y: " ", Z: "all", W: "" } } },
+    constants: {},
+    "leave-out": [],
+  };
+  const sheet = sheetOf("built", "record,place,part,scope", "a,b,c,X", "a,b,d,X", "a,b,e,Y", "a,b,f,Z");
+  expect(mapSheets([sheet], { sheets: [mapping], leaveOut: [] }).notes).toEqual([
+    "'built': 'X' in 'scope' is translated to nothing: 2 cells as good as empty, which deletes nothing",
+    "'built': 'Y' in 'scope' is translated to nothing: 1 cell as good as empty, which deletes nothing",
+  ]);
+});

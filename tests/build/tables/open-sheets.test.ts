@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { utils, write } from "@e965/xlsx";
 import { expect, test } from "vitest";
 import { openSheets } from "../../../src/build/tables/open-sheets.ts";
 import { writeXlsx } from "../../../src/build/tables/write-xlsx.ts";
@@ -38,5 +39,39 @@ test("when one cannot be read, every fault is said and none is opened", async ()
     "/b.csv (utf-8, comma): 1 row",
     '/c.csv, row 2: a quote is opened and never closed; close it, or write "" for a quote within a cell',
     "Nothing was done.",
+  ]);
+});
+
+test("a hidden sheet is read only where the mapping names it, and a sheet that is not there is said", async () => {
+  const book = utils.book_new();
+  utils.book_append_sheet(book, utils.aoa_to_sheet([["a"], ["1"]]), "now");
+  utils.book_append_sheet(book, utils.aoa_to_sheet([["a"], ["2"]]), "old");
+  book.Workbook = { Sheets: [{ name: "now" }, { name: "old", Hidden: 1 }] };
+  const folder = await onDisk({ "b.xlsx": write(book, { type: "buffer", bookType: "xlsx" }) });
+  const open = async (...names: string[]) => {
+    const said: string[] = [];
+    const mappings = names.map((sheet) => ({ sheet, table: "built", columns: {}, constants: {}, "leave-out": [] }));
+    const sheets = await openSheets([join(folder, "b.xlsx")], { sheets: mappings, leaveOut: ["nowhere"] }, {}, (line) =>
+      said.push(line.replace(folder, "")),
+    );
+    return [sheets?.map(({ grid }) => grid.name), said];
+  };
+  const nowhere = "The mapping speaks of a sheet 'nowhere', which is in none of these files.";
+  expect(await open()).toEqual([
+    ["now"],
+    [
+      "/b.xlsx, sheet 'now': 1 row",
+      "/b.xlsx, sheet 'old': hidden, so it is not read; show it in the workbook, or name it in a mapping file",
+      nowhere,
+    ],
+  ]);
+  expect(await open("old", "ald")).toEqual([
+    ["now", "old"],
+    [
+      "/b.xlsx, sheet 'now': 1 row",
+      "/b.xlsx, sheet 'old': 1 row",
+      "The mapping speaks of a sheet 'ald', which is in none of these files.",
+      nowhere,
+    ],
   ]);
 });

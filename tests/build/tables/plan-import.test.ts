@@ -62,15 +62,15 @@ test.each<[string, string[], string[]]>([
   ],
   [
     "built",
-    ["record,place,part,scope", "HY59-01,pump,HT-109,line=H", "HY59-01,lift arms,HT-101,line=B"],
+    ["record,place,part,scope", "HY59-01,pump,HT-109,line=H", "HY59-01,pump gasket,HT-290,line=B"],
     ["built 2: no part is called 'HT-109'; did you mean 'HT-101'?"],
   ],
   // What contradicts the folder comes back too, and the row that does not is written.
   [
     "built",
-    ["record,place,part,scope", "HY59-01,lift arms,HT-101,line=H; my=1960", "HY59-01,lift arms,HT-101,line=B"],
+    ["record,place,part,scope", "HY59-01,pump,HT-101,line=B; my=1960; plant=K", "HY59-01,pump gasket,HT-290,line=B"],
     [
-      "built 2: 'lift arms' holds HT-101 here, and nothing by another line of this record on the same cars (it says 'line=H; my=1960'); end the one scope where the other begins",
+      "built 2: 'pump' holds HT-101 here, and HT-102 by another line of this record on the same cars (it says 'line=B; my=1960; plant=K'); end the one scope where the other begins",
     ],
   ],
   [

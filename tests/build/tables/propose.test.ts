@@ -47,6 +47,11 @@ test.each([
   ["records", "issued", ["1959-02-14"], {}],
   ["settings", "nominal", ["0,5", "1"], { comma: true }],
   ["marks", "value", ["0,5", "two"], { comma: true }],
+  ["settings", "nominal", ["0,500"], { comma: true }],
+  ["settings", "nominal", ["1.300,5"], { comma: true }],
+  ["settings", "window", ["3,5..3,62"], { comma: true }],
+  ["settings", "nominal", ["1,300"], {}],
+  ["settings", "component", ["4411,4412"], {}],
 ])("of %s, %s written as %j is read with %j", (table, column, cells, how) => {
   // Tabs between the cells, so that a cell may hold any of the signs that lists are split at.
   const proposal = propose(sheetOf(table, `${column}\tclerk`, ...cells.map((cell) => `${cell}\tx`)));
@@ -65,5 +70,11 @@ test("a value that is none of a choice is pointed out", () => {
   const proposal = propose(sheetOf("stands-in", "verdict\tclerk", "perhaps\tx"));
   expect(proposal?.guesses).toEqual([
     "'verdict': 'perhaps' is no value of 'verdict' (yes, on-conditions, does-not-go-on, must-not-be-used): translate it",
+  ]);
+});
+
+test("a comma that may stand before thousands is not guessed at", () => {
+  expect(propose(sheetOf("settings", "nominal\tclerk", "1,300\tx"))?.guesses).toEqual([
+    "'nominal': '1,300' has a comma as the decimal sign, or before three figures: say comma: true, or take it out",
   ]);
 });

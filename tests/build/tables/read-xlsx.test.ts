@@ -1,8 +1,10 @@
 /** Faults of workbooks; what an independent writer makes of them stands in tests/outside/xlsx.test.ts. */
+import { utils, type WorkBook, write } from "@e965/xlsx";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { expect, test } from "vitest";
 import { MOST_UNPACKED } from "../../../src/build/tables/limits.ts";
 import { readXlsx } from "../../../src/build/tables/read-xlsx.ts";
+import { Percentage } from "../../../src/build/tables/sheet.ts";
 import { writeXlsx } from "../../../src/build/tables/write-xlsx.ts";
 
 const book = await writeXlsx("book.xlsx", [
@@ -91,4 +93,42 @@ test("an archive that promises too much is not unpacked", async () => {
   await expect(readXlsx("b.xlsx", bomb)).rejects.toThrow(
     `b.xlsx: unpacked it would be larger than ${MOST_UNPACKED} bytes; split it`,
   );
+});
+
+/** Two sheets of an independent writer, the first hidden, with percentages, hidden rows and a hidden column in the second. */
+function officeBook(): WorkBook {
+  const book = utils.book_new();
+  utils.book_append_sheet(book, utils.aoa_to_sheet([["a"], [1]]), "old");
+  const sheet = utils.aoa_to_sheet([
+    ["a", "b", "c"],
+    [1, 2, 3],
+    [0.5, 0.125, 0.5],
+    [7, 8, 9],
+  ]);
+  sheet.A3 = { t: "n", v: 0.5, z: "0%" };
+  sheet.B3 = { t: "n", v: 0.125, z: "0.0%" };
+  sheet.C3 = { t: "n", v: 0.5, z: '0.0" %"' };
+  sheet["!rows"] = [{}, { hidden: true }];
+  sheet["!cols"] = [{}, {}, { hidden: true }];
+  sheet["!autofilter"] = { ref: "A1:C4" };
+  utils.book_append_sheet(book, sheet, "new");
+  book.Workbook = { Sheets: [{ name: "old", Hidden: 1 }, { name: "new" }] };
+  return book;
+}
+
+test("of a percentage the number shown is read, and what is hidden is said, at the sheet that it is about", async () => {
+  const { grids } = await readXlsx("o.xlsx", write(officeBook(), { type: "buffer", bookType: "xlsx" }));
+  expect(grids.map(({ name, hidden }) => [name, hidden])).toEqual([
+    ["old", true],
+    ["new", undefined],
+  ]);
+  expect(grids[1]?.rows[2]?.cells).toEqual([new Percentage(50), new Percentage(12.5), 0.5]);
+  expect(grids.map(({ notes }) => notes)).toEqual([
+    [],
+    [
+      "2 percentages, read as the number shown (A3, B3)",
+      "1 hidden row, read like all others (2)",
+      "1 hidden column, read like all others (C)",
+    ],
+  ]);
 });

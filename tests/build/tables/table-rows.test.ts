@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { tableNamed } from "../../../src/build/tables/all-tables.ts";
 import type { Table } from "../../../src/build/tables/table.ts";
 import { tableRows } from "../../../src/build/tables/table-rows.ts";
+import { spoiled } from "../../helpers/tiny-folder.ts";
 import { filesOf } from "./tiny-import.ts";
 
 const files = [...filesOf().values()];
@@ -47,4 +48,10 @@ test("a record has its place and its story in its row", () => {
 test("a broken file has no rows", () => {
   const broken = files.map((file) => ({ ...file, broken: true }));
   expect(tableRows(tableNamed("marks") as Table, broken)).toEqual([]);
+});
+
+test("what holds where nothing is said is not said, whether or not the file says it", () => {
+  const said = spoiled({ "changes/1959/HY59-01.md": ["name: tube of grease }", "name: tube of grease, count: 1 }"] });
+  const rows = tableRows(tableNamed("kits") as Table, [...filesOf(said).values()]);
+  expect(rows.at(-1)).toEqual(["HY59-01", "HT-290", "", "tube of grease", ""]);
 });

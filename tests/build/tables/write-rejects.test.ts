@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { openSheet } from "../../../src/build/tables/import-rows.ts";
 import { sheetsIn } from "../../../src/build/tables/read-sheets.ts";
+import { Percentage } from "../../../src/build/tables/sheet.ts";
 import { rejectsFile, rejectsPath } from "../../../src/build/tables/write-rejects.ts";
 import { writeXlsx } from "../../../src/build/tables/write-xlsx.ts";
 import { onDisk } from "../../helpers/tiny-folder.ts";
@@ -49,6 +50,21 @@ test("XLSX: numbers, days and what stands above the headers stay what they are",
       ["'=wrong; row 6", "x", true, null],
     ],
   ]);
+});
+
+test("XLSX: a percentage goes back as one, and is read as the same number again", async () => {
+  const rows = [["a"], [new Percentage(12.5)], [new Percentage(50)], [new Percentage(50)]];
+  const { grids } = await sheetsIn("a.xlsx", await rejects("a.xlsx", await writeXlsx("a.xlsx", [{ name: "s", rows }])));
+  expect(grids[0]?.rows.map(({ cells }) => cells[1])).toEqual(["a", new Percentage(12.5), new Percentage(50)]);
+});
+
+test("a place that was named is used as it was named, unless another file lies there", async () => {
+  const folder = await onDisk({ "mine.csv": "mended" });
+  const at = (name: string): string =>
+    rejectsPath(join(folder, "a.csv"), Buffer.from("new"), join(folder, name)).slice(folder.length + 1);
+  expect(at("out.csv")).toBe("out.csv");
+  expect(at("out")).toBe("out");
+  expect(at("mine.csv")).toBe("mine.rejected.csv");
 });
 
 test("a file that somebody may be mending is never written over", async () => {

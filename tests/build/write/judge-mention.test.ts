@@ -27,13 +27,42 @@ const CASES: [RenamedKind, string, string, string][] = [
   ["record", "bulletins/a.md", "---\nid: a\n---\n[[HT-1b]] >HT-1b", "text"],
   ["system", "bulletins/a.md", "---\nid: a\n---\n[[>HT-1b]]", "left: a citation, but not of this system"],
   ["system", "bulletins/a.md", "---\nid: a\n---\n(/systems/>HT-1b/)", "citation"],
-  ["system", "bulletins/a.md", "---\nid: a\n---\n(/records/>HT-1b/)", "left: perhaps only a word or a figure"],
+  ["system", "bulletins/a.md", "---\nid: a\n---\n(/records/>HT-1b/)", "left: in another address"],
+  // Whose address it is.
+  ...(
+    [
+      ["(/records/>HT-1b/)", "citation"],
+      ["(../../records/>HT-1b/#a)", "citation"],
+      ["<a href=/records/>HT-1b/>", "citation"],
+      ["https://hollin.example/changes/records/>HT-1b/", "citation"],
+      ["(http://Hollin.example/changes/records/>HT-1b/)", "citation"],
+      ["https://hollin.example/records/>HT-1b/", "left: in another address"],
+      ["https://other.example/records/>HT-1b/", "left: in another address"],
+      ["https://other.example/docs/>HT-1b", "left: in another address"],
+      ["https://other.example/?next=/records/>HT-1b/", "left: in another address"],
+      ["//other.example/records/>HT-1b/", "left: in another address"],
+      ["www.other.example/a-b/>HT-1b", "left: in another address"],
+      ["other.example/records/>HT-1b/", "left: in another address"],
+      ["(/docs/>HT-1b)", "left: in another address"],
+      ["(../docs/>HT-1b)", "left: in another address"],
+      ["FR58-01/>HT-1b", "text"],
+    ] as const
+  ).map(([marked, said]): (typeof CASES)[number] => ["record", "bulletins/a.md", `---\nid: a\n---\n${marked}`, said]),
+  // What people call something.
+  ["record", "parts/p.yaml", "parts: [{ aliases: [old, >HT-1b] }]", "left: what people call it"],
+  ["record", "parts/p.yaml", "parts: [{ aliases: [the old >HT-1b] }]", "text"],
+  ["record", "components/s.yaml", "components: [{ aliases: [>HT-1b] }]", "left: what people call it"],
 ];
 
 test.each(CASES)("a %s in %s: %s", (kind, path, marked, said) => {
-  const text = marked.replace(">", "");
-  const at = marked.indexOf(">");
+  const at = marked.indexOf(">HT-1b");
+  const text = marked.replace(">HT-1b", "HT-1b");
   const file = kindOf(path) as FileKindName;
-  const { as, why } = judgeMention(file, text, at, fieldsIn(file, text)(at), { id: "HT-1b", kind, kinds: [kind] });
+  const { as, why } = judgeMention(file, text, at, fieldsIn(file, text)(at), {
+    id: "HT-1b",
+    kind,
+    kinds: [kind],
+    site: "https://hollin.example/changes/",
+  });
   expect(why === undefined ? as : `${as}: ${why}`).toBe(said);
 });

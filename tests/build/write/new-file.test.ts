@@ -97,3 +97,15 @@ test("what was wrong or odd before does not stand in the way", async () => {
   const files = { ...spoiled({}), "NOTES.md": "for ourselves" };
   expect((await made("record", RECORD, {}, files)).findings).toEqual([]);
 });
+
+test("a comment that would not stand there any more is named, with what to write by hand", async () => {
+  const folder = await onDisk(TINY);
+  const read = (await readFolder(folder)) as ReadFolder & { catalog: Catalog };
+  const add = (text: string) =>
+    newFile(folder, read, new Map([["parts/pump.yaml", text]]), "part", { component: "pump", number: "HT-9", name: "p" });
+  expect(add("component: pump\nparts: [ # none yet\n]\n")).toMatchObject({
+    lost: ["# none yet"],
+    byHand: "{number: HT-9, name: p}",
+  });
+  expect(add(`${TINY["parts/pump.yaml"]}# end\n`).lost).toEqual([]);
+});

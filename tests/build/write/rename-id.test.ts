@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import type { ReadFolder } from "../../../src/build/data/read-folder.ts";
+import { MAX_BYTES } from "../../../src/build/data/source.ts";
 import { mentionsOf } from "../../../src/build/write/mentions.ts";
 import { type NotRenamed, type Renamed, renameId } from "../../../src/build/write/rename-id.ts";
 import type { RenamedKind } from "../../../src/build/write/what-to-rename.ts";
@@ -34,7 +35,7 @@ const rename = (folder: Folder, old: string, next: string, kind?: RenamedKind) =
 const applied = (folder: Folder, renamed: ReturnType<typeof rename>): Folder => {
   if ("refused" in renamed) throw new Error(renamed.refused);
   const after: Record<string, string> = { ...folder };
-  for (const path of renamed.gone) delete after[path];
+  for (const path of renamed.gone.keys()) delete after[path];
   return { ...after, ...Object.fromEntries(renamed.files) };
 };
 const movedIn = (folder: Folder): string[] =>
@@ -67,7 +68,7 @@ describe("everything that has an id can be renamed", () => {
   test.each(IDS)("%s %s to %s", (kind, old, next, gone) => {
     const renamed = rename(FOLDER, old, next) as Renamed;
     const after = applied(FOLDER, renamed);
-    expect(renamed.gone).toEqual(gone);
+    expect([...renamed.gone.keys()]).toEqual(gone);
     expect(readTexts(after).complaints).toEqual([]);
     expect(movedIn(after).at(-1)).toBe(`${kind} ${old} ${next}`);
     const { catalog } = readTexts(after);
@@ -88,7 +89,7 @@ describe("everything that has an id can be renamed", () => {
       const after = applied(FOLDER, renamed);
       for (const [path, text] of Object.entries(FOLDER)) {
         if (path === "moved.yaml") continue;
-        const place = renamed.gone.includes(path) ? path.replace(old, next) : path;
+        const place = renamed.gone.get(path) ?? path;
         const left = renamed.mentions.filter((mention) => mention.file === path && mention.as === "left");
         expect(mentionsOf(after[place] as string, old), `${kind} ${path}`).toHaveLength(left.length);
         const quoted = /^[\d.e]+$/.test(next) ? text : everyWord(text, old, next);
@@ -175,4 +176,38 @@ test("where a part and a component have one id, only what surely means the one i
   const part = applied(both, rename(both, "HT-101", "HT-111", "part"));
   expect(part["bulletins/TB-1.md"]).toContain("[[HT-111]], HT-101, [it](/components/HT-101/)");
   expect(part["cautions.yaml"]).toBe(both["cautions.yaml"]);
+});
+
+test("a file that the reader would no longer take is not written", () => {
+  const path = "changes/1958/FR58-01.md";
+  const text = FOLDER[path] as string;
+  const long = text.replace("\n", `\n# ${"x".repeat(MAX_BYTES - text.length - 3)}\n`);
+  const refused = rename({ ...FOLDER, [path]: long }, "HT-102", "HT-1002") as NotRenamed;
+  expect(refused.refused).toBe(`${path} would be larger than 1000000 bytes, and would not be read any more`);
+});
+
+test("what means the id without being it is shown as left, in its order, and so are the addresses of others", () => {
+  const path = "bulletins/TB-1.md";
+  const text = `${FOLDER[path]}\n[x](../changes/1959/HY59-01.md) HY59-01 hy59-01 HY59\u201101\nhttps://other.example/docs/HY59-01\n`;
+  const renamed = rename({ ...FOLDER, [path]: text }, "HY59-01", "HY59-02") as Renamed;
+  const line = text.split("\n").length - 2;
+  const shown = renamed.mentions.filter((mention) => mention.file === path && mention.line >= line);
+  expect(shown.map(({ column, as, why }) => [column, as, why].join(" ").trim())).toEqual([
+    "21 left the name of a file",
+    "33 text",
+    "41 left other capitals",
+    "49 left another dash",
+    "28 left in another address",
+  ]);
+  expect(renamed.files.get(path)?.split("\n").slice(line - 1)).toEqual([
+    "[x](../changes/1959/HY59-01.md) HY59-02 hy59-01 HY59\u201101",
+    "https://other.example/docs/HY59-01",
+    "",
+  ]);
+});
+
+test("a comment that goes from moved.yaml is said", () => {
+  const moved = "moved:\n  - { kind: record, from: HY59-02, # of old\n      to: HY59-01, why: x }\n";
+  const renamed = rename({ ...FOLDER, "moved.yaml": moved }, "HY59-01", "HY59-02") as Renamed;
+  expect(renamed.moved).toContain("the comment '# of old' goes");
 });

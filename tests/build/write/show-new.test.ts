@@ -1,8 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { expect, test } from "vitest";
-import { commandOf, showMissing, showNew, showWrong } from "../../../src/build/write/show-new.ts";
+import { commandOf, showByHand, showMissing, showNew, showWrong } from "../../../src/build/write/show-new.ts";
 
-const FILE = { path: "parts/pump.yaml", text: "", grown: true, findings: [] };
+const FILE = { path: "parts/pump.yaml", text: "", grown: true, lost: [], byHand: "", findings: [] };
 
 test("where it lies, and what to do next", () => {
   expect(showNew("part", FILE, "data")).toMatch(/^Added to data\/parts\/pump\.yaml\nNext: /);
@@ -54,4 +54,10 @@ test("the command can be started again as it is, whatever was typed", () => {
   expect(wrong.startsWith("Nothing was written, because this would be wrong:")).toBe(true);
   expect(wrong).toContain("my data/parts/pump.yaml:1:1: error: no");
   expect(wrong.endsWith(command)).toBe(true);
+});
+
+test("what would be lost, and what to write by hand", () => {
+  expect(showByHand({ ...FILE, lost: ["# a", "# b"], byHand: "{ number: HT-9 }" }, "data")).toBe(
+    "Nothing was written: data/parts/pump.yaml is written in a way that nothing can be added to without losing\n  # a\n  # b\nAdd it by hand:\n  { number: HT-9 }",
+  );
 });

@@ -11,7 +11,7 @@ const RENAMED: Renamed = {
     ["bulletins/TB-2.md", ""],
     ["moved.yaml", ""],
   ]),
-  gone: ["bulletins/TB-1.md"],
+  gone: new Map([["bulletins/TB-1.md", "bulletins/TB-2.md"]]),
   mentions: [
     at("bulletins/TB-1.md", 2, "reference", "id: TB-1"),
     at("bulletins/TB-1.md", 9, "text", "  TB-1 says so."),

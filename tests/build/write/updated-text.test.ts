@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
+import { commentsIn } from "../../../src/build/write/lost-comments.ts";
 import { updatedText } from "../../../src/build/write/updated-text.ts";
 import { FILE_KINDS, type FileKindName, kindOf } from "../../../src/engine/records/file-kinds.ts";
 import { SEED } from "../../helpers/seed.ts";
@@ -54,7 +55,7 @@ const CHANGES: [
     "a mark more in a set on one line",
     (parts) => Object.assign(parts[0]?.marks ?? {}, { wide: "yes" }),
     "{ribs: none,  bore: 18}",
-    "{ ribs: none, bore: 18, wide: yes }",
+    "{ribs: none,  bore: 18, wide: yes}",
   ],
   [
     "a text over two lines",
@@ -222,5 +223,82 @@ test("whatever stood in the file before, even if it was no YAML, what is meant s
       },
     ),
     { seed: SEED, numRuns: 100 },
+  );
+});
+
+/** A file of parts, each piece of it in a manner of its own, with a comment wherever one may stand. */
+const MANNERS = ["below", "far", "braces", "over lines", "json"] as const;
+type Manner = (typeof MANNERS)[number];
+interface Drawn {
+  readonly list: "below" | "brackets";
+  readonly parts: readonly { readonly manner: Manner; readonly aliases: Manner; readonly marks: Manner }[];
+}
+
+function drawnText({ list, parts }: Drawn): string {
+  let comments = 0;
+  const note = (): string => ` # ${++comments}`;
+  const line = (pad: number, text: string): string => `${" ".repeat(pad)}${text}${note()}\n`;
+  const inLines = (pad: number, open: string, items: string[], close: string): string =>
+    `${open}${note()}\n${items.map((it, i) => line(pad + 2, it + (i < items.length - 1 ? "," : ""))).join("")}${" ".repeat(pad)}${close}`;
+  const seq = (pad: number, manner: Manner, words: string[]): string => {
+    if (manner === "below" || manner === "far")
+      return `${note()}\n${words.map((it) => line(pad + 2, `${manner === "far" ? "-   " : "- "}${it}`)).join("")}`;
+    if (manner === "over lines") return ` ${inLines(pad, "[", words, "]")}${note()}\n`;
+    return ` [${(manner === "json" ? words.map((it) => JSON.stringify(it)) : words).join(", ")}]${note()}\n`;
+  };
+  const map = (pad: number, manner: Manner, pairs: string[]): string => {
+    if (manner === "below" || manner === "far") return `${note()}\n${pairs.map((it) => line(pad + 2, it)).join("")}`;
+    if (manner === "over lines") return ` ${inLines(pad, "{", pairs, "}")}${note()}\n`;
+    return ` { ${pairs.join(", ")} }${note()}\n`;
+  };
+  const part = ({ manner, aliases, marks }: Drawn["parts"][number], i: number): string => {
+    const fields = [`number: HT-${i}`, "name: pump", "aliases: [old, older]", "marks: { ribs: two, bore: 18 }"];
+    if (list === "brackets" || manner === "braces") return `{ ${fields.join(", ")} }`;
+    if (manner === "over lines") return inLines(2, "{", fields, "}");
+    if (manner === "json")
+      return `{ "number": "HT-${i}", "name": "pump", "aliases": ["old", "older"], "marks": { "ribs": "two", "bore": 18 } }`;
+    const pad = manner === "far" ? 6 : 4;
+    const lead = " ".repeat(pad);
+    return `${fields[0]}${note()}\n${lead}# ${++comments}\n${line(pad, "name: pump")}${lead}aliases:${seq(pad, aliases, ["old", "older"])}${lead}marks:${map(pad, marks, ["ribs: two", "bore: 18"])}`;
+  };
+  const head = `# head\ncomponent: pump${note()}\n`;
+  if (list === "brackets") return `${head}parts: [\n${parts.map((it, i) => line(2, `${part(it, i)},`)).join("")}]\n`;
+  const far = parts[0]?.manner === "far" ? "-   " : "- ";
+  const entries = parts.map((it, i) => {
+    const text = part({ ...it, manner: far === "- " && it.manner === "far" ? "below" : it.manner }, i);
+    const dash = it.manner === "below" && far !== "- " ? "- " : far;
+    return `  ${it.manner === "below" || it.manner === "far" ? dash : "- "}${text}${text.endsWith("\n") ? "" : `${note()}\n`}  # ${++comments}\n`;
+  });
+  return `${head}parts:\n${entries.join("")}`;
+}
+
+test("however a file is written, what is added or changed in it takes no comment away", () => {
+  type Part = { number: string; name: string; aliases: string[]; marks: Record<string, unknown>; hand?: string };
+  const changes: Record<string, (parts: Part[]) => void> = {
+    "a mark": (parts) => void Object.assign(parts[0]?.marks ?? {}, { wide: "yes" }),
+    "an alias": (parts) => void parts.at(-1)?.aliases.push("oldest"),
+    "an alias in front": (parts) => void parts[0]?.aliases.unshift("oldest"),
+    "a field": (parts) => void Object.assign(parts[0] ?? {}, { hand: "left" }),
+    "a part": (parts) => void parts.push({ number: "HT-9", name: "pump", aliases: ["x"], marks: { ribs: "one" } }),
+    "another text": (parts) => void Object.assign(parts.at(-1) ?? {}, { name: "long pump, of 1959" }),
+    "another mark": (parts) => void Object.assign(parts.at(-1)?.marks ?? {}, { bore: "20, worn" }),
+    "another alias": (parts) => void parts[0]?.aliases.splice(1, 1, "oldest"),
+  };
+  const manner = fc.constantFrom(...MANNERS);
+  const drawn: fc.Arbitrary<Drawn> = fc.record({
+    list: fc.constantFrom("below", "brackets"),
+    parts: fc.array(fc.record({ manner, aliases: manner, marks: manner }), { minLength: 1, maxLength: 3 }),
+  });
+  fc.assert(
+    fc.property(drawn, fc.subarray(Object.keys(changes), { minLength: 1 }), (file, names) => {
+      const text = drawnText(file);
+      expect(sourceOf("parts/pump.yaml", text).faults, text).toEqual([]);
+      const value = valueIn("parts/pump.yaml", text);
+      for (const name of names) changes[name]?.(value.parts as Part[]);
+      const written = updatedText("parts", text, value);
+      expect(commentsIn("parts", written), `${text}\n${written}`).toEqual(commentsIn("parts", text));
+      expect(valueIn("parts/pump.yaml", written)).toEqual(FILE_KINDS.parts.shape.parse(value));
+    }),
+    { seed: SEED, numRuns: 300 },
   );
 });

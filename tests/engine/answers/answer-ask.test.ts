@@ -16,10 +16,13 @@ import type { CarInput } from "../../../src/engine/answers/shapes/car.ts";
 import type { MayFitAnswer } from "../../../src/engine/answers/shapes/may-fit.ts";
 import type { RetrofitsAnswer } from "../../../src/engine/answers/shapes/retrofits.ts";
 import { ASKED_WORDS } from "../../../src/engine/ask/asked.ts";
+import * as littleWords from "../../../src/engine/ask/little-words.ts";
 import { demoKnowledge } from "../../helpers/demo-data.ts";
 import { fixtureRows } from "../../helpers/fixture-rows.ts";
 import { SEED } from "../../helpers/seed.ts";
-import { askedKnowledge } from "../../helpers/tiny-asked.ts";
+import { ASKED, askedKnowledge } from "../../helpers/tiny-asked.ts";
+import type { Spoil } from "../../helpers/tiny-folder.ts";
+import { tinyKnowledge } from "../../helpers/tiny-knowledge.ts";
 
 type Answer = AskAnswer["answers"][number];
 type Row = [question: string, verdict: string, asks: string, of: string, facts: string, says: string];
@@ -239,5 +242,75 @@ describe("the answer comes first, and its records", () => {
     expect(carrying("FR-2L on a 59 Badger")).toEqual(["FR60-01"]);
     expect(carrying("retrofit step 59 Badger")).toEqual([]);
     expect(carrying("changed 60 Badger")).toEqual([]);
+  });
+});
+
+describe("a maker of few records and without a list of words", () => {
+  const few = tinyKnowledge({ ...ASKED, "words.yaml": undefined });
+  const { HARMLESS: _, ...little } = littleWords;
+  const sets = Object.values(little).filter((it): it is ReadonlySet<string> => it instanceof Set);
+  const words = [...new Set([...sets.flatMap((set) => [...set]), "does", "can", "I", "on", "this", "car", "go", "up"])];
+
+  test("no little word keeps a question from its records, whether one happens to use it or not", () => {
+    expect(words.length).toBeGreaterThan(200);
+    for (const word of words) {
+      const { reading, verdict } = ask(few, `${word} the hydraulics`);
+      expect([word, reading.unknown, verdict === "nothing on record"]).toEqual([word, [], false]);
+    }
+    expect(ask(few, "what changed on the hydraulics, and does a zeppelin go with it").reading.unknown).toEqual([
+      "zeppelin",
+    ]);
+  });
+
+  test("no record is found by the grammar of the question", () => {
+    const answer = ask(few, "what did they do about the hydraulics, and can I have it on this one");
+    expect(answer.reading.rest).toBe("");
+    const byWords = answer.records.filter(({ why }) => !/^named with/.test(why[0] ?? ""));
+    expect(byWords.map(({ id, why }) => [id, why])).toEqual([["HY59-01", ["Hydraulics"]]]);
+  });
+});
+
+describe("short part numbers", () => {
+  const renamed = Object.entries(ASKED).map(([path, text]): [string, Spoil[string]] => [
+    path,
+    typeof text === "string"
+      ? text
+          .replaceAll("FR-1L", "44-1")
+          .replaceAll("FR-2L", "A4")
+          .replaceAll("FR-2R", '"007"')
+          .replaceAll("FR-1R", '"61"')
+      : text,
+  ]);
+  const short = tinyKnowledge(Object.fromEntries(renamed));
+  // the question, the part that it asks about, and whether it may go on
+  const SHORT: [question: string, part: string, verdict: string][] = [
+    ["A4 fit a 59 Badger", "A4", "yes"],
+    ["007 on a 59 Badger", "007", "yes"],
+    ["44-1 fit a 60 Badger", "44-1", "goes on but must not be used"],
+    ["44-1 in a 59 Badger", "44-1", "as built"],
+  ];
+  test.each(SHORT)("%s", (question, part, verdict) => {
+    const answer = ask(short, question);
+    expectLawful(short, question, answer);
+    expect(answer.reading.rest).toBe("");
+    expect(answer.answers.map((it) => [it.asked.part, it.verdict])).toEqual([[part, verdict]]);
+  });
+
+  test("permit nothing where the word may speak of a car, a count or a year", () => {
+    const doubtful = [
+      "007 on an A4",
+      "007 fit A4",
+      "007 with A4 on a Badger",
+      "step for a 61",
+      "will 61 fit a 59 Badger",
+    ];
+    for (const question of doubtful) {
+      const { reading, answers } = ask(short, question);
+      expect([question, reading.chips.some(({ ids }) => ids.includes("A4") || ids.includes("61"))]).toEqual([
+        question,
+        false,
+      ]);
+      expect([question, answers.filter(permits)]).toEqual([question, []]);
+    }
   });
 });

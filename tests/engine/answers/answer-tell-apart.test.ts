@@ -178,6 +178,18 @@ describe("on a car", () => {
     );
   });
 
+  test("without a car nothing is said of what the plant built into one", () => {
+    for (const car of [undefined, {}, { facts: {} }]) {
+      const { parts } = ask(PUMPS, { component: "pump", car });
+      expect(parts.map((it) => [it.number, "builtHere" in it])).toEqual(
+        ["HT-101", "HT-102", "HT-103", "HT-104"].map((number) => [number, false]),
+      );
+    }
+    const all = [...demo.catalog.components.keys()].flatMap((component) => ask(demo, { component }).parts);
+    expect(all.length).toBeGreaterThan(1);
+    expect(all.filter((it) => it.builtHere !== undefined)).toEqual([]);
+  });
+
   test("an open car: perhaps", () => {
     const { parts } = ask(PUMPS, { component: "pump", car: { facts: { line: "B", my: 1959 } } });
     expect(parts.slice(0, 2).map((it) => it.builtHere)).toEqual(["perhaps", "perhaps"]);

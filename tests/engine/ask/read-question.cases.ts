@@ -10,7 +10,7 @@ export const QUESTIONS: [question: string, chips: string[], rest: string, asked?
   ["BADGER badger Badgers Badger's badgers’", Array(5).fill("line B"), ""], // tractors said twice may be two
   ["PUMP pump Pumps Pump's pumps’", ["component pump"], ""], // things are one
   ["brock", ["line B"], ""],
-  ["Badger and Heron", ["line B", "line H"], "and"],
+  ["Badger and Heron", ["line B", "line H"], ""],
   ["hydraulic pump", ["component pump"], ""],
   ["Hydraulic Pumps?", ["component pump"], ""],
   ["three-point arm", ["component three-point-arm"], ""],
@@ -72,7 +72,7 @@ export const QUESTIONS: [question: string, chips: string[], rest: string, asked?
   ["1957 – 59 pump", ["year 1957,1958,1959", "component pump"], ""],
   ["between 57 and 59", ["year 1957,1958,1959"], ""], // it has done its work
   ["pump between 57-59", ["component pump", "year 1957,1958,1959"], ""],
-  ["between Heron and Badger", ["line H", "line B"], "between and"],
+  ["between Heron and Badger", ["line H", "line B"], "between"],
 
   // ids and numbers stay whole
   ["HY59-01", [], "HY59-01"],
@@ -80,7 +80,7 @@ export const QUESTIONS: [question: string, chips: string[], rest: string, asked?
   ["59-1960", [], "59-1960"], // no years: a part number may look so
   ["59-0412 pump", ["component pump"], "59-0412"],
   ["B9 K 0412", [], "B9 K 0412"],
-  ["3/8 in 0.015", [], "3/8 in 0.015"],
+  ["3/8 in 0.015", [], "3/8 0.015"],
   ["TB-1/2.b", [], "TB-1/2.b"],
   ["it's a pump", ["component pump"], ""],
 
@@ -158,8 +158,8 @@ export const JOINED: [question: string, chips: string[], rest: string][] = [
 
 // question, chips, words left, figures
 export const FIGURES: [question: string, chips: string[], rest: string, figures: string[]][] = [
-  ["pump at 59 psi", ["component pump"], "at 59 psi", ["59 psi"]], // no year
-  ["pump at 59psi", ["component pump"], "at 59psi", ["59psi"]],
+  ["pump at 59 psi", ["component pump"], "59 psi", ["59 psi"]], // no year
+  ["pump at 59psi", ["component pump"], "59psi", ["59psi"]],
   ["59 pump", ["year 1959", "component pump"], "", []],
   ["59s", ["year 1959"], "", []],
   ["57-59 bar", [], "57-59 bar", ["57-59 bar"]],
@@ -193,7 +193,7 @@ export const WRITTEN_NUMBERS: [question: string, chips: string[], rest: string][
   ["casting 4411", ["part HT-102 <4411>"], "casting"],
   ["TB 17", ["bulletin TB-17 <TB 17>"], ""],
   ["HT-999", [], "HT-999"],
-  ["HY59-01 and hy5901", ["record HY59-01 <HY59-01>"], "and"], // once
+  ["HY59-01 and hy5901", ["record HY59-01 <HY59-01>"], ""], // once
 ];
 
 // question, chips, words left
@@ -225,12 +225,12 @@ export const EQUIPMENT: [question: string, chips: string[], rest: string][] = [
   ["the winch", ["component winch"], ""],
   ["with winch", ["trait WN=yes"], ""],
   ["with a winch", ["trait WN=yes"], ""],
-  ["with pto and winch", ["trait PT=yes", "trait WN=yes"], "and"], // "with" is said of both
-  ["without pto or the winch", ["trait PT=yes", "trait WN=yes"], "or"],
-  ["pto and winch", ["trait PT=yes", "component winch"], "and"],
+  ["with pto and winch", ["trait PT=yes", "trait WN=yes"], ""], // "with" is said of both
+  ["without pto or the winch", ["trait PT=yes", "trait WN=yes"], ""],
+  ["pto and winch", ["trait PT=yes", "component winch"], ""],
   ["without the winch", ["trait WN=yes"], ""],
   ["no winch", ["trait WN=yes"], ""],
-  ["with pump and winch", ["component pump", "component winch"], "and"],
+  ["with pump and winch", ["component pump", "component winch"], ""],
   ["diesel", ["trait fuel=diesel"], ""],
   ["oil burner", ["trait fuel=diesel,fuel=tvo"], ""],
   ["torque drive", ["trait drive=torque", "system torque-drive"], ""], // which tractor, and what of it
@@ -248,7 +248,7 @@ export const BEYOND: [question: string, beyond: string[], chips: string[], rest:
   ["63 pump", [], ["component pump"], "63"], // two figures may be anything
   ["63 mm", [], [], "63 mm"],
   ["1962 pump", [], ["year 1962", "component pump"], ""],
-  ["1963 or 1964", ["1963", "1964"], [], "or"],
+  ["1963 or 1964", ["1963", "1964"], [], ""],
   ["1863", [], [], "1863"],
   ["1957-74", ["1957-74"], [], ""], // a run that reaches past the data
   ["1957-1963 pump", ["1957-1963"], ["component pump"], ""],

@@ -1,14 +1,33 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { audit } from "../../../src/engine/audit/audit.ts";
+import { RULES } from "../../../src/engine/audit/rules.ts";
+import { openPartIndex } from "../../../src/engine/interchange/part-index.ts";
+import { readScope } from "../../../src/engine/scope/read-scope.ts";
 import { drawnRecords, filesOf, KINDS, type Kind, slowAudit } from "../../helpers/random-records.ts";
 import { SEED } from "../../helpers/seed.ts";
 import { inShort, readTexts, spoiled, TINY } from "../../helpers/tiny-folder.ts";
+import { drawnCompanions, filesOfCompanions, slowCompanions } from "./drawn-companions.ts";
+import { drawnYears, filesOfYears, slowYears, TRACTORS } from "./drawn-years.ts";
 
 function audited(folder: Readonly<Record<string, string>>) {
   const { catalog, checks, complaints } = readTexts(folder);
   if (!catalog) throw new Error(complaints.map(inShort).join("\n"));
   return audit(catalog, checks);
+}
+
+/** Says of scopes whether a rule finds a fault on some car in them. */
+function faultyBy(id: string, folder: Readonly<Record<string, string>>): (scope: string) => boolean {
+  const { catalog, checks, complaints } = readTexts(folder);
+  const rule = RULES.find((it) => it.id === id);
+  if (!catalog || !rule) throw new Error(complaints.map(inShort).join("\n"));
+  const faults = [...rule.find({ catalog, checks, index: openPartIndex(catalog) })];
+  return (text) => {
+    const read = readScope(catalog.space, text);
+    if ("slips" in read) throw new Error(read.slips[0]?.message);
+    const cars = catalog.space.sets.and(read.scope.cars, catalog.buildable);
+    return faults.some((fault) => fault.cars && catalog.space.sets.meet(fault.cars, cars));
+  };
 }
 
 describe("contradictions are found exactly", () => {
@@ -34,6 +53,45 @@ describe("contradictions are found exactly", () => {
     // Each of them was really met.
     for (const rule of slowAudit({ built: [], orders: [], uses: [], settings: [], ended: undefined }).keys())
       expect([rule, (told.get(rule) ?? 0) > 0]).toEqual([rule, true]);
+  });
+
+  test("of random companions the audit finds what plain loops find, on the very kinds of tractors", () => {
+    const told = new Map<string, number>();
+    fc.assert(
+      fc.property(drawnCompanions, (drawn) => {
+        const folder = filesOfCompanions(drawn, TINY);
+        for (const [rule, kinds] of slowCompanions(drawn)) {
+          const isFaulty = faultyBy(rule, folder);
+          const found = KINDS.filter(({ line, my, plant }) => isFaulty(`line=${line}; my=${my}; plant=${plant}`));
+          expect([rule, found]).toEqual([rule, kinds]);
+          if (found.length > 0) told.set(rule, (told.get(rule) ?? 0) + 1);
+        }
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+    expect(
+      [...told]
+        .filter(([, times]) => times > 20)
+        .map(([rule]) => rule)
+        .sort(),
+    ).toEqual(["companion-not-current", "two-order-lists"]);
+  });
+
+  test("of random years the audit finds left out what plain loops over every tractor find", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(drawnYears, (drawn) => {
+        const isFaulty = faultyBy("year-left-out", filesOfYears(drawn, TINY));
+        const found = TRACTORS.filter(({ line, my, plant, pto }) =>
+          isFaulty(`line=${line}; my=${my}; plant=${plant}; ${pto ? "eq" : "no"}=PT`),
+        );
+        const left = slowYears(drawn);
+        expect(found).toEqual(TRACTORS.filter((tractor) => left.includes(tractor)));
+        if (found.length > 0) told++;
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+    expect(told).toBeGreaterThan(20);
   });
 });
 

@@ -47,7 +47,40 @@ const ownNumber: Spoil = {
   ],
   [HYDRAULICS]: ["{ id: pump, name", "{ id: pump, goes-by: pumpno, name"],
 };
+/** The one permission of the big record, as it may go on any car. */
+const forAnyCar = ["do: Bleed the lift., scope: fitted=HT-201 }", "do: Bleed the lift. }"];
+/** What the one delivery sends along, and what the one permission asks for. */
+const lists = (sent: string, asked: string): string[] => [
+  ...["new: HT-102, with: [HT-201] }", `new: HT-102, with: [${sent}] }`],
+  ...[
+    "verdict: on-conditions, with: [HT-201], do: Bleed the lift., scope",
+    `verdict: on-conditions, with: [${asked}], do: Bleed the lift., scope`,
+  ],
+  ...forAnyCar,
+];
+/** The small record about the lift of the Badger. */
+const lift = (field: string, ...lines: string[]): string[] =>
+  frame("components: [lift]", `${field}:`, listed(lines).trimEnd());
+const arms = (...said: (readonly [part: string, when: string])[]): string[] =>
+  lift("built", ...said.map(([part, when]) => `place: lift arms, part: ${part}, scope: line=B; ${when}`));
+const speed = (...when: string[]): string[] =>
+  when.map((it) => `name: lift speed, window: 1..2, unit: m/s, scope: line=B; ${it}`);
+const armsStay = builtIn("place: lift arms, part: HT-290, scope: line=B");
 const painted = ["name: ribs on the body, made: cast,", "name: red rings, made: painted,"];
+/** A part for each hand, each on its side. */
+const pair210 = builtIn(
+  "place: left gasket, part: HT-210L, scope: all",
+  "place: right gasket, part: HT-210R, scope: all",
+);
+const cracks = (when: string): string =>
+  `part: HT-102, for: HT-103, verdict: must-not-be-used, why: It cracks., ${when}`;
+const done = (text: string, when: string): string =>
+  `part: HT-290, for: HT-201, verdict: on-conditions, do: "${text}", scope: line=B; ${when}`;
+const leaks = (other: string, when = "line=B"): string[] => [
+  ...["built:", `  - { place: pump gasket, part: ${other}, scope: ${when} }`],
+  ...["stands-in:", `  - { part: HT-201, for: ${other}, verdict: must-not-be-used, why: It leaks. }`],
+];
+const issuedLater = ["issued: 1958-03-01", "issued: 1960-03-01"];
 
 /** The rule, what the case shows, how the folder is changed, and the beginning of each thing that the rule then says. */
 export const CASES: readonly (readonly [rule: string, shows: string, files: Spoil, found: readonly string[]])[] = [
@@ -322,6 +355,20 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       ],
     },
     [],
+  ],
+  [
+    "closed-permission",
+    "what is in the kit",
+    {
+      [GASKETS]: gaskets("number: HT-203, name: thick gasket"),
+      [RECORD]: [
+        ...["verdict: on-conditions, with: [HT-201], do", "verdict: on-conditions, do"],
+        ...["with: [HT-201] }", "with: [] }"],
+        ...standsIn("part: HT-203, for: none, verdict: must-not-be-used, why: It leaks., scope: my=1959"),
+        ...["kits:\n", "kits:\n  - { kit: HT-102, contents: [{ part: HT-203 }] }\n"],
+      ],
+    },
+    ["HT-102 may go on here, but not all that is in it or must go along with it: HY59-01 refuses HT-203 (It leaks.)"],
   ],
   [
     "closed-permission",
@@ -1050,9 +1097,24 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
   ],
   [
     "cancels-nothing",
+    "what is withdrawn is the matter of another rule",
+    { [FRAME]: frame("withdrawn: never done") },
+    [],
+  ],
+  [
+    "cancels-withdrawn",
     "what is withdrawn",
     { [FRAME]: frame("withdrawn: never done") },
-    ["nothing of FR58-01 is cancelled: it is withdrawn already"],
+    ["FR58-01 is withdrawn already, so there is nothing to cancel"],
+  ],
+  [
+    "cancels-nothing",
+    "what came later, but for a revision since",
+    {
+      [FRAME]: ["issued: 1958-03-01", "issued: 1959-02-02"],
+      [RECORD]: ["issued: 1959-02-01", "issued: 1959-02-01\nrevision: 2\nrevised: 1959-02-02"],
+    },
+    [],
   ],
   [
     "cancels-nothing",
@@ -1488,5 +1550,1122 @@ export const CASES: readonly (readonly [rule: string, shows: string, files: Spoi
       ],
     },
     ["HT-210L goes along for the left side only"],
+  ],
+  [
+    "companion-not-current",
+    "two deliveries, one after the other",
+    { [GASKETS]: thinAndThick, [RECORD]: supersedes("old: HT-201, new: HT-202", "old: HT-202, new: HT-203") },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-203"],
+  ],
+  [
+    "companion-not-current",
+    "several lines of a record are told once",
+    { [GASKETS]: thinAndThick, [RECORD]: [...supersedes("old: HT-201, new: HT-202"), ...forAnyCar] },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "companion-not-current",
+    "what comes instead is named too",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [...lists("HT-201, HT-202", "HT-201, HT-202"), ...supersedes("old: HT-201, new: HT-202")],
+    },
+    [],
+  ],
+  ["companion-not-current", "a kit that holds it", { [RECORD]: supersedes("old: HT-201, new: HT-290") }, []],
+  [
+    "companion-not-current",
+    "what comes instead is in a kit that is named too",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("HT-201, HT-290", "HT-201, HT-290"),
+        ...["contents: [{ part: HT-201, count: 2 }", "contents: [{ part: HT-202, count: 2 }"],
+        ...supersedes("old: HT-201, new: HT-202"),
+      ],
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "cars that were built with it",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...supersedes("old: HT-201, new: HT-202"),
+        ...builtIn("place: pump gasket, part: HT-201, scope: all"),
+        ...forAnyCar,
+      ],
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "cars that were not built with the old part",
+    { [GASKETS]: thinAndThick, [RECORD]: supersedes("old: HT-201, new: HT-202, scope: line=H; my=1960") },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "where nothing sits, only such cars",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...forNone,
+        ...lists("", ""),
+        ...supersedes("old: HT-201, new: HT-202, scope: line=H; my=1959"),
+        ...builtIn("place: pump, part: none, scope: line=H; my=1960"),
+      ],
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "where nothing sits",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...forNone,
+        ...lists("", ""),
+        ...supersedes("old: HT-201, new: HT-202, scope: line=H; my=1960"),
+        ...builtIn("place: pump, part: none, scope: line=H; my=1960"),
+      ],
+    },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "companion-not-current",
+    "the part itself comes as another one, with the old companion",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: supersedes("old: HT-102, new: HT-290", "old: HT-201, new: HT-202"),
+    },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "companion-not-current",
+    "the part itself comes as another one, with what comes instead",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: supersedes("old: HT-102, new: HT-203, with: [HT-202]", "old: HT-201, new: HT-202"),
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "both come as one",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: supersedes("old: HT-102, new: HT-203", "old: HT-201, new: HT-203"),
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "what comes instead is refused in its place, which is told of the delivery",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...supersedes("old: HT-201, new: HT-202"),
+        ...standsIn("part: HT-202, for: HT-201, verdict: does-not-go-on, why: It is thin."),
+      ],
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "what comes instead is refused where another one sits",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...supersedes("old: HT-201, new: HT-202"),
+        ...builtIn("place: pump gasket, part: HT-203, scope: all"),
+        ...standsIn(
+          'part: HT-201, for: HT-203, verdict: "yes"',
+          "part: HT-202, for: HT-203, verdict: does-not-go-on, why: It is thin., scope: line=B",
+        ),
+      ],
+    },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202, which HY59-01 refuses there (It is thin.)"],
+  ],
+  [
+    "companion-not-current",
+    "a delivery that asks for another part of the component on the car",
+    { [GASKETS]: thinAndThick, [RECORD]: supersedes("old: HT-201, new: HT-202, scope: fitted=HT-203") },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "a delivery for cars without the part that is fitted",
+    { [GASKETS]: thinAndThick, [RECORD]: supersedes("old: HT-201, new: HT-202, scope: fitted!=HT-102") },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "a delivery for cars with the part that is fitted",
+    { [GASKETS]: thinAndThick, [RECORD]: supersedes("old: HT-201, new: HT-202, scope: fitted=HT-102") },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "companion-not-current",
+    "deliveries in a circle",
+    { [GASKETS]: thinAndThick, [RECORD]: supersedes("old: HT-201, new: HT-202", "old: HT-202, new: HT-201") },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "a delivery that was ended",
+    { [GASKETS]: thinAndThick, [FRAME]: frame("supersedes:", "  - { old: HT-201, new: HT-202, scope: line=B }") },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "what comes instead is refused in its place, which is told of the delivery for other cars",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...builtIn("place: pump gasket, part: HT-201, scope: line=H"),
+        ...supersedes("old: HT-201, new: HT-202"),
+        ...standsIn("part: HT-202, for: HT-201, verdict: does-not-go-on, why: It is thin."),
+      ],
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "what comes instead is refused in its place, on cars that were not built with it",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...builtIn("place: pump gasket, part: HT-201, scope: line=H"),
+        ...supersedes("old: HT-201, new: HT-202"),
+        ...standsIn("part: HT-202, for: HT-201, verdict: does-not-go-on, why: It is thin., scope: line=B"),
+      ],
+    },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "two-order-lists",
+    "the delivery names more",
+    { [GASKETS]: thinAndThick, [RECORD]: lists("HT-201, HT-202", "HT-201") },
+    [
+      "HT-102 is sent for HT-101 with HT-201 and HT-202 here, and may take its place with HT-201 by another line of this record",
+    ],
+  ],
+  [
+    "two-order-lists",
+    "the permission names more",
+    { [GASKETS]: thinAndThick, [RECORD]: lists("", "HT-202") },
+    ["HT-102 is sent for HT-101 with nothing else here, and may take its place with HT-202"],
+  ],
+  [
+    "two-order-lists",
+    "the same in another order",
+    { [GASKETS]: thinAndThick, [RECORD]: lists("HT-202, HT-201", "HT-201, HT-202") },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "one of two permissions agrees",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [...lists("HT-201", "HT-201"), ...standsIn('part: HT-102, for: HT-101, verdict: "yes"')],
+    },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "one of two permissions agrees on some cars",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("HT-201", "HT-202"),
+        ...standsIn('part: HT-102, for: HT-101, verdict: "yes", with: [HT-201], scope: line=B'),
+      ],
+    },
+    ["HT-102 is sent for HT-101 with HT-201 here, and may take its place with HT-202"],
+  ],
+  [
+    "two-order-lists",
+    "a permission for one place",
+    { [RECORD]: [...lists("", "HT-201"), "part: HT-102, for: HT-101,", "part: HT-102, for: HT-101, place: pump,"] },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "cars that were not built with the old part",
+    {
+      [RECORD]: [
+        ...lists("", "HT-201"),
+        ...["new: HT-102, with: [] }", "new: HT-102, with: [], scope: line=H; my=1960 }"],
+      ],
+    },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "what the cars have already",
+    { [RECORD]: [...lists("HT-201", ""), ...builtIn("place: pump gasket, part: HT-201, scope: all")] },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "what some of the cars have already",
+    { [RECORD]: [...lists("HT-201", ""), ...builtIn("place: pump gasket, part: HT-201, scope: line=B")] },
+    ["HT-102 is sent for HT-101 with HT-201 here, and may take its place with nothing else"],
+  ],
+  [
+    "two-order-lists",
+    "a permission for cars that have it on them",
+    { [RECORD]: ["with: [HT-201], do: Bleed", "do: Bleed"] },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "what is refused, which is told of the delivery",
+    {
+      [RECORD]: [
+        ...lists("HT-201", ""),
+        ...standsIn("part: HT-201, for: none, verdict: does-not-go-on, why: It is square., scope: all"),
+      ],
+    },
+    [],
+  ],
+  ["two-order-lists", "a kit and what it holds", { [RECORD]: lists("HT-290", "HT-201") }, []],
+  ["two-order-lists", "what a kit holds, and the kit", { [RECORD]: lists("HT-201", "HT-290") }, []],
+  [
+    "two-order-lists",
+    "half of what a kit holds",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("HT-201", "HT-290"),
+        ...["contents: [{ part: HT-201, count: 2 }", "contents: [{ part: HT-201 }, { part: HT-202 }"],
+      ],
+    },
+    ["HT-102 is sent for HT-101 with HT-201 here, and may take its place with HT-290"],
+  ],
+  [
+    "two-order-lists",
+    "what is delivered for the other",
+    { [GASKETS]: thinAndThick, [RECORD]: [...lists("HT-202", "HT-201"), ...supersedes("old: HT-201, new: HT-202")] },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "for what the other is delivered",
+    { [GASKETS]: thinAndThick, [RECORD]: [...lists("HT-201", "HT-202"), ...supersedes("old: HT-201, new: HT-202")] },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "what a companion asks for itself",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("HT-201, HT-202", "HT-201"),
+        ...standsIn('part: HT-201, for: none, verdict: "yes", with: [HT-202]'),
+      ],
+    },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "what a companion asks for itself is not sent along with it",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("HT-201", "HT-201, HT-202"),
+        ...standsIn('part: HT-201, for: none, verdict: "yes", with: [HT-202]'),
+      ],
+    },
+    ["HT-102 is sent for HT-101 with HT-201 here, and may take its place with HT-201 and HT-202"],
+  ],
+  [
+    "two-order-lists",
+    "each asks for its own part on the car",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("HT-201", ""),
+        ...["new: HT-102, with: [HT-201] }", "new: HT-102, with: [HT-201], scope: fitted=HT-202 }"],
+        ...["do: Bleed the lift. }", "do: Bleed the lift., scope: fitted=HT-203 }"],
+      ],
+    },
+    [],
+  ],
+  [
+    "two-order-lists",
+    "a delivery that was ended",
+    {
+      [FRAME]: frame("supersedes:", "  - { old: HT-101, new: HT-102, scope: line=B }"),
+      [RECORD]: forAnyCar,
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "one year of many",
+    { [FRAME]: arms(["HT-290", "my=1957"], ["none", "my>=1959"]) },
+    ["of 'lift arms' nothing is said for 1958, and for 1957 and 1959 it is"],
+  ],
+  ["year-left-out", "the first and the last year", { [FRAME]: arms(["HT-290", "my=1958-1959"]) }, []],
+  ["year-left-out", "two years", { [FRAME]: arms(["HT-290", "my=1957"], ["none", "my=1960"]) }, []],
+  [
+    "year-left-out",
+    "some cars of a year",
+    { [FRAME]: arms(["HT-290", "my<=1958"], ["HT-290", "my=1959; no=PT"], ["none", "my>=1960"]) },
+    ["of 'lift arms' nothing is said for 1959"],
+  ],
+  [
+    "year-left-out",
+    "some of the cars that are alike",
+    { [FRAME]: arms(["HT-290", "my<=1958"], ["HT-290", "at=K59#0100-"], ["none", "my>=1960"]) },
+    [],
+  ],
+  [
+    "year-left-out",
+    "before it, some of the cars that are alike",
+    { [FRAME]: arms(["HT-290", "my=1958; number<0100"], ["none", "my>=1960"]) },
+    [],
+  ],
+  [
+    "year-left-out",
+    "before it, cars that have a part on them today",
+    {
+      [FRAME]: lift("settings", ...speed("my=1958; fitted=HT-290", "my>=1960")),
+      [RECORD]: [...armsStay, ...cancelsNone],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "equipment that came in that year, of which nothing is asked",
+    {
+      "vehicles/badger.yaml": ["standard: my>=1960, optional: my=1958-1959", "standard: my>=1958"],
+      [FRAME]: arms(["HT-290", "my=1957"], ["none", "my>=1959"]),
+    },
+    ["of 'lift arms' nothing is said for 1958"],
+  ],
+  [
+    "year-left-out",
+    "equipment that came in that year, and is asked",
+    {
+      "vehicles/badger.yaml": ["standard: my>=1960, optional: my=1958-1959", "standard: my>=1958"],
+      [FRAME]: arms(["HT-290", "my=1957; no=PT"], ["none", "my>=1959; eq=PT"]),
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "a year without such a car",
+    {
+      "vehicles/badger.yaml": ["my=1957-1960", "my=1957-1958 || my=1960"],
+      [FRAME]: arms(["HT-290", "my<=1958"], ["none", "my>=1960"]),
+      [RECORD]: [
+        "at=K59#0412- }",
+        "my<=1958 }",
+        "at=K59#0412+ }",
+        "my>=1960 }",
+        "scope: line=B; at=K59#0412+",
+        "scope: line=B; my>=1960",
+      ],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "another place of the component begins in it",
+    {
+      [HYDRAULICS]: ["places: [lift arms]", "places: [lift arms, lift arm]"],
+      [FRAME]: arms(["HT-290", "my<=1958"], ["none", "my>=1960"]),
+      [RECORD]: builtIn("place: lift arm, part: HT-290, scope: line=B; my>=1959"),
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "another place of the component goes on",
+    {
+      [HYDRAULICS]: ["places: [lift arms]", "places: [lift arms, lift arm]"],
+      [FRAME]: arms(["HT-290", "my<=1958"], ["none", "my>=1960"]),
+      [RECORD]: builtIn("place: lift arm, part: HT-290, scope: line=B"),
+    },
+    ["of 'lift arms' nothing is said for 1959"],
+  ],
+  [
+    "year-left-out",
+    "a record about the component that begins in it and says nothing of the place",
+    {
+      [RECORD]: ["components: [pump, gasket]", "components: [pump, gasket, lift]"],
+      [FRAME]: arms(["HT-290", "my<=1958"], ["none", "my>=1960"]),
+    },
+    ["of 'lift arms' nothing is said for 1959"],
+  ],
+  [
+    "year-left-out",
+    "a record about the component that says nothing of the place, and begins in it",
+    {
+      [RECORD]: [
+        ...["components: [pump, gasket]", "components: [pump, gasket, lift]"],
+        ...["scope: line=B; at=K59#0412+", "scope: line=B; my>=1959"],
+        ...["  - { place: lift arms, part: none, scope: line=H }\n", ""],
+      ],
+      [FRAME]: arms(["HT-290", "my<=1958"], ["none", "my>=1960"]),
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "a withdrawn record said it",
+    {
+      [FRAME]: frame("withdrawn: never done", "built:", "  - { place: lift arms, part: none, scope: line=B; my=1959 }"),
+      [RECORD]: [
+        ...cancelsNone,
+        ...builtIn("place: lift arms, part: none, scope: line=B; my<=1958 || line=B; my>=1960"),
+      ],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "a running change whose own gap it is",
+    {
+      [FRAME]: [...arms(["HT-290", "my<=1958"], ["none", "my>=1960"]), ...["kinds: [equipment]", "kinds: [running]"]],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "a figure, where the part stays",
+    { [FRAME]: lift("settings", ...speed("my<=1958", "my>=1960")), [RECORD]: [...armsStay, ...cancelsNone] },
+    ["of the figure 'lift speed' nothing is said for 1959"],
+  ],
+  [
+    "year-left-out",
+    "a figure, where no record says what sits there",
+    {
+      [FRAME]: lift("settings", ...speed("my<=1958", "my>=1960")),
+      [RECORD]: ["  - { place: lift arms, part: none, scope: line=H }\n", "", ...cancelsNone],
+    },
+    ["of the figure 'lift speed' nothing is said for 1959"],
+  ],
+  [
+    "year-left-out",
+    "a figure, where the year has another part",
+    {
+      [FRAME]: lift("settings", ...speed("my<=1958", "my>=1960")),
+      [RECORD]: [
+        ...cancelsNone,
+        ...builtIn(
+          "place: lift arms, part: HT-290, scope: line=B; my<=1958",
+          "place: lift arms, part: HT-201, scope: line=B; my=1959",
+          "place: lift arms, part: HT-290, scope: line=B; my>=1960",
+        ),
+      ],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "a figure of another name begins in it",
+    {
+      [FRAME]: lift(
+        "settings",
+        ...speed("my<=1958", "my>=1960"),
+        "name: time to lift, window: ..9, unit: s, scope: line=B; my=1959",
+      ),
+      [RECORD]: [...armsStay, ...cancelsNone],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "a figure that was ended for the year",
+    {
+      [FRAME]: lift("settings", ...speed("my<=1960")),
+      [RECORD]: [...armsStay, "{ record: FR58-01, scope: line=B }", "{ record: FR58-01, scope: line=B; my=1959 }"],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "an interval",
+    {
+      [FRAME]: frame("intervals:", "  - { name: frame check, months: 6, scope: line=B; my<=1958 || line=B; my>=1960 }"),
+      [RECORD]: cancelsNone,
+    },
+    ["of the figure 'frame check' nothing is said for 1959"],
+  ],
+  [
+    "year-left-out",
+    "an interval that there is not in the year",
+    {
+      [FRAME]: frame(
+        "intervals:",
+        "  - { name: frame check, months: 6, scope: line=B; my<=1958 || line=B; my>=1960 }",
+        "  - { name: frame check, none: true, scope: line=B; my=1959 }",
+      ),
+      [RECORD]: cancelsNone,
+    },
+    [],
+  ],
+  [
+    "companion-not-current",
+    "a permission that asks for another part of the component itself",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...lists("", "HT-201"),
+        ...["do: Bleed the lift. }", "do: Bleed the lift., scope: fitted=HT-203 }"],
+        ...supersedes("old: HT-201, new: HT-202"),
+      ],
+    },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "companion-not-current",
+    "what comes instead is refused in its place on other cars",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...supersedes("old: HT-201, new: HT-202"),
+        ...standsIn("part: HT-202, for: HT-201, verdict: does-not-go-on, why: It is thin., scope: line=H"),
+      ],
+    },
+    ["HT-201 is to go along, and who orders it for these cars gets HT-202"],
+  ],
+  [
+    "two-order-lists",
+    "a kit that is delivered, and what it holds",
+    {
+      [RECORD]: [
+        ...supersedes("old: HT-101, new: HT-290"),
+        ...standsIn('part: HT-290, for: HT-101, verdict: "yes", with: [HT-201]'),
+      ],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "of a line that was not built the year before",
+    {
+      "vehicles/badger.yaml": ["my=1957-1960", "my=1957-1958 || my=1960"],
+      [FRAME]: lift(
+        "built",
+        "place: lift arms, part: HT-290, scope: my<=1958",
+        "place: lift arms, part: none, scope: my>=1960",
+      ),
+      [RECORD]: [
+        ...["at=K59#0412- }", "my<=1958 }", "at=K59#0412+ }", "my>=1960 }"],
+        ...["scope: line=B; at=K59#0412+", "scope: line=B; my>=1960"],
+        ...["  - { place: lift arms, part: none, scope: line=H }\n", ""],
+      ],
+    },
+    [],
+  ],
+  [
+    "year-left-out",
+    "before it only a withdrawn record says it",
+    {
+      [FRAME]: frame(
+        "withdrawn: never done",
+        "built:",
+        "  - { place: lift arms, part: none, scope: line=B; my<=1958 }",
+      ),
+      [RECORD]: [...cancelsNone, ...builtIn("place: lift arms, part: none, scope: line=B; my>=1960")],
+    },
+    [],
+  ],
+  ...[
+    "HY59-01 asks for a second bleed. From April it no longer applies.",
+    "HY59-01 asks for a second bleed. That rule is gone from 1960.",
+    "Bleed twice, as HY59-01 says. That instruction was cancelled in 1960.",
+    "The limit is that of HY59-01. It is no longer in force.",
+    "The limit is that of HY59-01; since 1960 that limit has lapsed.",
+    "HY59-01 forbids the short pump. That ban no longer holds.",
+    "HY59-01 forbids it. With the 1960 tractors the prohibition no longer counts.",
+    "See HY59-01. That record cancels this one.",
+    "HY59-01 has more. That instruction has been withdrawn.",
+    "HY59-01 has a limit. The limit ended with 1959.",
+    "HY59-01 has a limit. It is now void.",
+    "HY59-01 has a limit. It does not apply any more to the Heron.",
+    "HY59-01 allows the short pump. The permission is at an end.",
+    "HY59-01 has a limit. That was revoked.",
+  ].map((two) => ["ended-in-words-only", two, says(two), ["it says that something ended"]] as const),
+  // Harmless: a part or a movement ends, or something that the record named before does not ask for.
+  ...[
+    "The early lever is used up to March. From April it is gone.",
+    "HY59-01 brought the early lever. From April it is gone.",
+    "The clip of HY59-01 is weak. It no longer holds.",
+    "The clip of HY59-01 is weak. It no longer holds the rod.",
+    "HY59-01 has the shoe. It no longer applies pressure at the toe.",
+    "Turn the pin of HY59-01. It is withdrawn to the rear.",
+    "Loosen the bolt as HY59-01 says. It is then withdrawn.",
+    "HY59-01 shows the puller. It was withdrawn through the bore.",
+    "The pull of HY59-01 is felt. It is cancelled by the other side.",
+    "The lamp is that of HY59-01. It is cancelled at the lever.",
+    "HY59-01 has the lamp. This is cancelled when the wheel returns.",
+    "HY59-01 shows the row. It ends at the flange.",
+    "HY59-01 has the procedure. The procedure ends with a drive.",
+    "HY59-01 names the tool. They ended up on the Heron.",
+    "HY59-01 tells the figure. The figure stays.",
+    "HY59-01 has the limit. It still applies.",
+    "HY59-01 has the limit. It is not cancelled.",
+    "HY59-01 has the limit. If it is revoked, a record will say so.",
+    "HY59-01 has the counter. It no longer counts the hours.",
+    "HY59-01 has a void behind the cup. The void is filled with grease.",
+    "Read HY59-01 first.\n\nIt no longer applies.",
+    "The pump has changed. That rule no longer applies.",
+    "The rod is that of HY59-01. Its end is gone.",
+    "HY59-01 names the seal. The old seal is no longer valid stock.",
+    "HY59-01 has the pump. The engine is stopped; it is drained then.",
+    "As HY59-01 says, bleed it. The old rule of another maker no longer holds.",
+    "HY59-01 has it. Nothing ended with that.",
+    "HY59-01 shows the order of the bolts. The order ended with the last bolt of the row.",
+    "HY59-01 shows the note. Both ends are greased.",
+    "HY59-01 tells of the seal. It has expired grease on it.",
+    "HY59-01 tells the age of the hose. It has expired.",
+    "HY59-01 brought the winch as an option. It was cancelled in 1960.",
+    "The early lever came with HY59-01. It was withdrawn in 1960.",
+    "HY59-01 gave the pump a number. It is no longer valid.",
+    "That rule is gone with HY59-01.",
+  ].map((two) => ["ended-in-words-only", two, says(two), []] as const),
+  [
+    "other-component",
+    "a part of another component in a place",
+    { [RECORD]: builtIn("place: pump gasket, part: HT-102, scope: line=B") },
+    ["HT-102 (hydraulic pump) was fitted in 'pump gasket', a place of another component (pump gasket)"],
+  ],
+  [
+    "other-component",
+    "one of several parts of a stretch",
+    { [RECORD]: put("mixed:", ["place: pump gasket, parts: [HT-201, HT-101], scope: line=H; my=1959"]) },
+    ["HT-101 (hydraulic pump) was fitted in 'pump gasket'"],
+  ],
+  [
+    "other-component",
+    "what is delivered",
+    { [RECORD]: supersedes("old: HT-201, new: HT-102") },
+    ["HT-102 (hydraulic pump) is delivered for a part of another component: HT-201 (pump gasket)"],
+  ],
+  [
+    "other-component",
+    "where nothing belongs, the place that is named",
+    { [RECORD]: standsIn('part: HT-102, for: none, place: lift arms, verdict: "yes", scope: line=B') },
+    ["HT-102 (hydraulic pump) is permitted in a place of another component: 'lift arms' (lift)"],
+  ],
+  [
+    "other-component",
+    "where a plant fitted it there too, only that is told",
+    {
+      [RECORD]: [
+        ...builtIn("place: pump gasket, part: HT-102, scope: line=B"),
+        ...standsIn('part: HT-102, for: HT-201, verdict: "yes", scope: line=B'),
+      ],
+    },
+    ["HT-102 (hydraulic pump) was fitted in 'pump gasket'"],
+  ],
+  [
+    "other-component",
+    "a kit that holds such a part, also by a kit that holds it back",
+    {
+      [GASKETS]: gaskets("number: HT-291, name: set"),
+      [RECORD]: [
+        ...put("kits:", ["kit: HT-291, contents: [{ part: HT-101, count: 1 }, { part: HT-290, count: 1 }]"]),
+        ...["contents: [{ part: HT-201, count: 2 }", "contents: [{ part: HT-291, count: 1 }"],
+        ...supersedes("old: HT-101, new: HT-290"),
+        ...standsIn('part: HT-290, for: HT-101, verdict: "yes", scope: line=B'),
+      ],
+    },
+    [],
+  ],
+  [
+    "other-component",
+    "a refusal is told by a rule of its own",
+    { [RECORD]: standsIn("part: HT-201, for: HT-102, verdict: does-not-go-on, why: It is flat.") },
+    [],
+  ],
+  [
+    "other-component-refused",
+    "a refusal",
+    { [RECORD]: standsIn("part: HT-201, for: HT-102, verdict: does-not-go-on, why: It is flat.") },
+    ["HT-201 (pump gasket) is refused in place of a part of another component: HT-102 (hydraulic pump)"],
+  ],
+  [
+    "other-component-refused",
+    "where nothing belongs",
+    { [RECORD]: standsIn("part: HT-201, for: none, verdict: does-not-go-on, why: It is flat.") },
+    [],
+  ],
+  [
+    "hand-left-out",
+    "the number beside one that has a hand",
+    { [GASKETS]: gaskets("number: HT-210L, name: seal, hand: left", "number: HT-210R, name: seal") },
+    ["HT-210R has no hand, and beside HT-210L its number says right"],
+  ],
+  [
+    "hand-left-out",
+    "both of a pair, where there are places on both sides",
+    { [HYDRAULICS]: twoPlaces, [GASKETS]: gaskets("number: HT-210L, name: seal", "number: HT-210R, name: seal") },
+    [
+      "HT-210L has no hand, and beside HT-210R its number says left",
+      "HT-210R has no hand, and beside HT-210L its number says right",
+    ],
+  ],
+  [
+    "hand-left-out",
+    "a component without a left and a right",
+    { [GASKETS]: gaskets("number: HT-210L, name: left seal", "number: HT-210R, name: seal") },
+    [],
+  ],
+  ...["seal for left or right", "seal with left-hand thread", "seal for left-hand drive", "seal, leftover stock"].map(
+    (name) =>
+      [
+        "hand-left-out",
+        name,
+        { [HYDRAULICS]: twoPlaces, [GASKETS]: gaskets(`number: HT-210, name: "${name}"`) },
+        [],
+      ] as const,
+  ),
+  [
+    "hand-left-out",
+    "a number that differs by another sign",
+    {
+      [GASKETS]: gaskets(
+        "number: HT-210L, name: seal, hand: left",
+        "number: HT-210B, name: seal",
+        "number: HT-211, name: seal",
+      ),
+    },
+    [],
+  ],
+  [
+    "hand-left-out",
+    "fitted on one side only",
+    { [HYDRAULICS]: twoPlaces, [GASKETS]: hands, [RECORD]: builtIn("place: left gasket, part: HT-211, scope: all") },
+    ["HT-211 has no hand, and the records put it only left"],
+  ],
+  ["hand-left-out", "fitted on both sides", { [HYDRAULICS]: twoPlaces, [GASKETS]: hands, [RECORD]: both211 }, []],
+  [
+    "hand-left-out",
+    "permitted on one side only",
+    {
+      [HYDRAULICS]: twoPlaces,
+      [GASKETS]: hands,
+      [RECORD]: [...pair210, ...standsIn('part: HT-211, for: HT-210L, verdict: "yes"')],
+    },
+    ["HT-211 has no hand, and the records put it only left"],
+  ],
+  [
+    "hand-left-out",
+    "permitted on both sides",
+    {
+      [HYDRAULICS]: twoPlaces,
+      [GASKETS]: hands,
+      [RECORD]: [
+        ...pair210,
+        ...standsIn('part: HT-211, for: HT-210L, verdict: "yes"', 'part: HT-211, for: HT-210R, verdict: "yes"'),
+      ],
+    },
+    [],
+  ],
+  [
+    "instead-withdrawn",
+    "two that name each other",
+    {
+      [FRAME]: frame("withdrawn: never done", "instead: [HY59-01]"),
+      [RECORD]: ["issued:", "withdrawn: never built\ninstead: [FR58-01]\nissued:", ...cancelsNone],
+    },
+    ["HY59-01 is to hold instead, and is withdrawn too", "FR58-01 is to hold instead, and is withdrawn too"],
+  ],
+  [
+    "instead-withdrawn",
+    "a record that names itself",
+    { [FRAME]: frame("withdrawn: never done", "instead: [FR58-01]"), [RECORD]: cancelsNone },
+    ["FR58-01 is to hold instead, and is this record itself"],
+  ],
+  ...[
+    ["1954", ["it was issued in 1954, and is about cars of 1958 to 1961"]],
+    ["1955", []],
+    ["1964", []],
+    ["1965", ["it was issued in 1965, and is about cars of 1958 to 1961"]],
+  ].map(
+    ([year, said]) =>
+      [
+        "issued-far-off",
+        `a record about 1958 and later of ${year}`,
+        { [FRAME]: ["issued: 1958-03-01", `issued: ${year}-03-01`] },
+        said as string[],
+      ] as const,
+  ),
+  [
+    "issued-far-off",
+    "years that the vehicles do not have are not those of its cars",
+    { [FRAME]: ["scope: my>=1958", "scope: line=B; my>=1960", "issued: 1958-03-01", "issued: 1964-03-01"] },
+    ["it was issued in 1964, and is about cars of 1960"],
+  ],
+  ...[
+    ["<<<<<<< HEAD\nFour holes.\n=======\nFive holes.\n>>>>>>> five", ["'<<<<<<<' marks"]],
+    ["Four holes.\n>>>>>>> five", ["'>>>>>>>' marks"]],
+    ["Four holes.\n||||||| before\nThree holes.", ["'|||||||' marks"]],
+    ["Four holes.\n\n=======\nFive holes.", ["'=======' marks"]],
+    ["Four holes.\n=======\n\nIt says <<<<<<< there.", []],
+    ["Four holes.\n\n========\n\n<<<<<<<<", []],
+  ].map(
+    ([story, said]) =>
+      ["conflict-marks", story as string, { [FRAME]: ["Four holes.", story as string] }, said as string[]] as const,
+  ),
+  [
+    "conflict-marks",
+    "a bulletin",
+    { [BULLETIN]: ["See [[HY59-01]]", "<<<<<<< HEAD\nSee [[HY59-01]]"] },
+    ["'<<<<<<<' marks two versions"],
+  ],
+  [
+    "refusal-without-effect",
+    "in place of a part that is on no car",
+    { [PUMPS]: pump3, [RECORD]: standsIn("part: HT-102, for: HT-103, verdict: must-not-be-used, why: It cracks.") },
+    ["HT-102 is refused in place of HT-103, and no car in the scope has HT-103"],
+  ],
+  [
+    "refusal-without-effect",
+    "cars that have the refused part, and nothing is delivered for it",
+    { [PUMPS]: pump3, [RECORD]: standsIn(cracks("scope: line=B; my=1960")) },
+    ["HT-102 is refused, and stays 'as built'"],
+  ],
+  [
+    "refusal-without-effect",
+    "a delivery for a part of the cars only",
+    {
+      [PUMPS]: pump3,
+      [RECORD]: [
+        ...standsIn(cracks("scope: line=B; my>=1959")),
+        ...supersedes("old: HT-102, new: HT-103, scope: line=B; my=1960"),
+      ],
+    },
+    ["HT-102 is refused, and stays 'as built'"],
+  ],
+  [
+    "refusal-without-effect",
+    "a delivery in two steps",
+    {
+      [PUMPS]: put("marks: { ribs: two, bore: none }", [
+        "number: HT-103, name: pump for two",
+        "number: HT-104, name: pump for four",
+      ]),
+      [RECORD]: [
+        ...standsIn(cracks("scope: line=B; my=1960")),
+        ...supersedes(
+          "old: HT-102, new: HT-104, scope: line=B; my=1960",
+          "old: HT-104, new: HT-103, scope: line=B; my=1960",
+        ),
+      ],
+    },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "the refusal has no scope, and the other part is delivered",
+    {
+      [PUMPS]: pump3,
+      [RECORD]: [
+        ...standsIn("part: HT-102, for: HT-103, verdict: must-not-be-used, why: It cracks."),
+        ...supersedes("old: HT-102, new: HT-103, scope: line=B; my=1960"),
+      ],
+    },
+    ["HT-102 is refused, and stays 'as built'"],
+  ],
+  [
+    "refusal-without-effect",
+    "what was fitted before does not go on again once the other part is on the car",
+    {
+      [PUMPS]: pump3,
+      [RECORD]: [
+        ...standsIn("part: HT-102, for: HT-103, verdict: does-not-go-on, why: The flange is drilled out."),
+        ...supersedes("old: HT-102, new: HT-103"),
+      ],
+    },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "the way back from a part that may be fitted later",
+    {
+      [PUMPS]: pump3,
+      [RECORD]: standsIn(
+        "part: HT-102, for: HT-103, verdict: must-not-be-used, why: It runs dry.",
+        'part: HT-103, for: HT-102, verdict: "yes"',
+      ),
+    },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "some car has the other part, and it is delivered whatever the car",
+    {
+      [RECORD]: [
+        ...standsIn("part: HT-102, for: HT-101, verdict: must-not-be-used, why: It cracks., scope: line=B; my>=1958"),
+        ...supersedes("old: HT-102, new: HT-101"),
+      ],
+    },
+    ["HT-102 is refused, and stays 'as built'"],
+  ],
+  [
+    "refusal-without-effect",
+    "some car has the other part, and it is delivered for these cars",
+    {
+      [RECORD]: [
+        ...standsIn("part: HT-102, for: HT-101, verdict: must-not-be-used, why: It cracks., scope: line=B; my>=1958"),
+        ...supersedes("old: HT-102, new: HT-101, scope: line=B"),
+      ],
+    },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "some car has the other part",
+    {
+      [RECORD]: standsIn(
+        "part: HT-102, for: HT-101, verdict: must-not-be-used, why: It cracks., scope: line=B; my>=1959",
+      ),
+    },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "where nothing belongs, cars that were built with it",
+    {
+      [RECORD]: standsIn(
+        "part: HT-102, for: none, verdict: must-not-be-used, why: It cracks., scope: line=B; my=1960; plant=K",
+      ),
+    },
+    ["HT-102 is refused, and stays 'as built'"],
+  ],
+  [
+    "refusal-without-effect",
+    "where nothing belongs, other cars too",
+    { [RECORD]: standsIn("part: HT-102, for: none, verdict: must-not-be-used, why: It cracks., scope: my=1960") },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "what has no place on the car",
+    {
+      [HYDRAULICS]: [", places: [pump gasket]", ""],
+      [GASKETS]: thinAndThick,
+      [RECORD]: standsIn("part: HT-202, for: HT-203, verdict: must-not-be-used, why: It leaks."),
+    },
+    [],
+  ],
+  [
+    "refusal-without-effect",
+    "what was ended for all its cars",
+    {
+      [PUMPS]: pump3,
+      [FRAME]: frame("stands-in:", `  - { ${cracks("scope: line=B; my=1960")} }`),
+      [RECORD]: isHistory,
+    },
+    [],
+  ],
+  ...(
+    [
+      ["Then fit HT-101 too.", ["HT-101 is named in what is to be done, and is refused on these cars: HY59-01"]],
+      ["Never fit HT-101.", []],
+      ["Take off HT-101, then bleed the lift.", []],
+      ["Take the HT-101 off.", []],
+      ["Do not bleed the lift, fit HT-101.", ["HT-101 is named"]],
+      ["Tighten to the HT-101 figure.", []],
+    ] as const
+  ).map(([text, said]) => ["told-to-fit-refused", text, { [RECORD]: standsIn(done(text, "my=1960")) }, said] as const),
+  ["told-to-fit-refused", "a car that has it", { [RECORD]: standsIn(done("Fit HT-101 too.", "my=1957")) }, []],
+  [
+    "told-to-fit-refused",
+    "what goes along is looked at elsewhere",
+    { [RECORD]: standsIn(`${done("Fit HT-101 too.", "my=1960")}, with: [HT-101]`) },
+    [],
+  ],
+  [
+    "told-to-fit-refused",
+    "another language",
+    {
+      "maker.yaml": ["name:", "language: de\nname:"],
+      [RECORD]: standsIn(done("Nicht HT-101 nehmen.", "my=1960")),
+    },
+    [],
+  ],
+  [
+    "told-to-fit-refused",
+    "refused on the other side only",
+    {
+      [HYDRAULICS]: twoPlaces,
+      [GASKETS]: hands,
+      [RECORD]: [
+        ...builtIn(
+          "place: left gasket, part: HT-210L, scope: my=1957",
+          "place: right gasket, part: HT-210R, scope: all",
+        ),
+        ...standsIn(
+          "part: HT-210L, for: HT-210R, verdict: must-not-be-used, why: It is bent the other way.",
+          "part: HT-102, for: HT-101, verdict: on-conditions, do: Fit HT-210L in the left place., scope: my=1958",
+        ),
+      ],
+    },
+    [],
+  ],
+  [
+    "companion-refused-later",
+    "the permission came later",
+    { [GASKETS]: thinAndThick, [FRAME]: frame(...leaks("HT-202")), [RECORD]: [...forAnyCar, ...cancelsNone] },
+    [],
+  ],
+  [
+    "companion-refused-later",
+    "the refusal was revised later",
+    {
+      [GASKETS]: thinAndThick,
+      [FRAME]: [
+        ...frame(...leaks("HT-202")),
+        "issued: 1958-03-01",
+        "issued: 1958-03-01\nrevised: 1960-03-01\nrevision: 2",
+      ],
+      [RECORD]: [...forAnyCar, ...cancelsNone],
+    },
+    ["HT-201 is refused here whatever the car, and stays permitted in the set of HT-102, which HY59-01 permits"],
+  ],
+  [
+    "companion-refused-later",
+    "where nothing belongs",
+    {
+      [FRAME]: [
+        ...issuedLater,
+        ...frame("stands-in:", "  - { part: HT-201, for: none, verdict: must-not-be-used, why: It leaks. }"),
+      ],
+      [RECORD]: forAnyCar,
+    },
+    ["HT-201 is refused here whatever the car"],
+  ],
+  [
+    "companion-refused-later",
+    "other cars have what it is refused for",
+    {
+      [GASKETS]: thinAndThick,
+      [FRAME]: [...issuedLater, ...frame(...leaks("HT-202", "line=H; my>=1960"))],
+      [RECORD]: forAnyCar,
+    },
+    [],
+  ],
+  [
+    "companion-refused-later",
+    "the record of the set itself",
+    {
+      [GASKETS]: thinAndThick,
+      [RECORD]: [
+        ...forAnyCar,
+        ...builtIn("place: pump gasket, part: HT-202, scope: line=B"),
+        ...standsIn("part: HT-201, for: HT-202, verdict: must-not-be-used, why: Only with HT-102."),
+      ],
+    },
+    [],
   ],
 ];

@@ -53,7 +53,7 @@ export const ECHOES: [string, Spoil, ...said: string[]][] = [
     },
     "parts/gasket.yaml parts.0.name: 'name' is missing → Plain words, one line.",
     "parts/gasket.yaml parts.0.nmae: no field is called 'nmae' here → did you mean 'name'?",
-    "changes/1959/HY59-01.md service-only.0: no part is called 'HT-20' → did you mean 'HT-101'?",
+    "changes/1959/HY59-01.md service-only.0: no part is called 'HT-20' → add it to parts/, or mend the name",
   ],
   [
     "the system, components and places of a broken file are not unknown",
@@ -81,6 +81,27 @@ export const ECHOES: [string, Spoil, ...said: string[]][] = [
       "moved.yaml": ["moved:", "moved:\n  - { kind: bulletin, from: TB-0, to: TB-1, why: renamed }"],
     },
     "bulletins/TB-1.md title: 'title' is missing → Plain words, one line.",
+  ],
+  [
+    "the settings of a broken record are not unknown to the sums and marks that ask for them",
+    {
+      "changes/1959/HY59-01.md": ["title: Longer", "title: [Longer"],
+      "sums.yaml": ["engine: 900 rpm", "engine: { setting: oil pressure, side: low }"],
+      "parts/pump.yaml": ["effort: 2, record", "effort: 2, moves: [{ setting: oil pressure, by: 1 }], record"],
+    },
+    "changes/1959/HY59-01.md: this is not YAML: Flow sequence in block collection must be sufficiently indented and end with a ] → check quotes and indentation",
+  ],
+  [
+    "the features of a broken file of parts are not unknown to the sums that ask for them; others are",
+    {
+      "parts/pump.yaml": ["name: pump, short", "name: [pump, short"],
+      "sums.yaml": [
+        "crank: 150 mm, driven: 75 mm",
+        "crank: { mark: bore, component: pump }, driven: { mark: bare, component: pump }",
+      ],
+    },
+    "parts/pump.yaml: this is not YAML: Flow sequence in block collection must be sufficiently indented and end with a ] → check quotes and indentation",
+    "sums.yaml sums.0.inputs.driven.mark: no feature is called 'bare' → add it to parts/pump.yaml, or mend the name",
   ],
   [
     "scopes and plates are not judged while the traits are no YAML",

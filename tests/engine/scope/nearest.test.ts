@@ -6,6 +6,11 @@ const CASES: [string, string[], string | undefined][] = [
   ["titel", ["title", "issued"], "title"],
   ["TITLE", ["title", "issued"], "title"],
   ["HT-l01", ["HT-101", "HT-202"], "HT-101"],
+  // another number is the number of another thing
+  ["HT-20", ["HT-101"], undefined],
+  ["14-5190", ["14-5109"], "14-5109"],
+  ["14-5190", ["14-5128"], undefined],
+  ["idle speed 2", ["idle speed, 200"], "idle speed, 200"],
   ["nmae", ["number", "name"], "name"],
   ["lfit", ["pump", "lift"], "lift"],
   ["ab", ["ba"], "ba"],

@@ -66,7 +66,8 @@ export const UNDERSTOOD: [string, string][] = [
 // a scope with the slips between « and »; for each slip what is wrong and what to do
 export const SLIPS: [string, ...[string, string][]][] = [
   ["«»", ["a clause is missing here", "take the ';' or '||' away, or write trait=value"]],
-  ["line=B;«»", ["a clause is missing here", "take the ';' or '||' away, or write trait=value"]],
+  ["line=B;«»", ["nothing follows the last ';'", "take it away, or write another clause behind it"]],
+  ["line=B ||«»", ["nothing follows the last '||'", "take it away, or write another clause behind it"]],
   ["line=B || «»|| line=H", ["a clause is missing here", "take the ';' or '||' away, or write trait=value"]],
   ["«badgers»", ["'badgers' is not a clause", "write trait=value, such as line=…"]],
   ["line=B; «all»", ["'all' is not a clause", "write trait=value, such as line=…"]],
@@ -100,7 +101,7 @@ export const SLIPS: [string, ...[string, string][]][] = [
   ["PT=«often»", ["power take-off has no value 'often'", "values are yes and no"]],
   ["my=«1956»", ["model year has no value '1956'", "values run from 1957 to 1962"]],
   ["my=«y»", ["model year has no value 'y'", "values run from 1957 to 1962"]],
-  ["my=«=1958»", ["model year has no value '=1958'", "values run from 1957 to 1962"]],
+  ["«my==1958»", ["'==' is not read here, '=' is", "write my=1958"]],
   ["my>=«1956»", ["model year has no value '1956'", "values run from 1957 to 1962"]],
   ["my>=«1958,1959»", ["model year has no value '1958,1959'", "values run from 1957 to 1962"]],
   ["my=«1956-1959»", ["model year has no value '1956-1959'", "values run from 1957 to 1962"]],
@@ -160,6 +161,30 @@ export const SLIPS: [string, ...[string, string][]][] = [
     ["model line has no value 'Q'", "values are B, H, M"],
     ["model line has no value 'R'", "values are B, H, M"],
     ["no trait is called 'mine'", "did you mean 'line'?"],
-    ["model year has no value '58'", "values run from 1957 to 1962"],
+    ["model year has no value '58'", "write my=1958"],
   ],
+  // slips of those who write scopes in other words, and what was meant
+  ...(
+    [
+      ["line=B my=1958", "clauses are joined by ';', and none stands between these", "line=B; my=1958"],
+      ["line=B, my=1958", "',' stands between values; clauses are joined by ';'", "line=B; my=1958"],
+      ["line=B and my=1958", "'and' joins no clauses, ';' does", "line=B; my=1958"],
+      ["line=B or line=H", "'or' separates no alternatives, '||' does", "line=B || line=H"],
+      ["line=B | line=H", "'|' separates no alternatives, '||' does", "line=B || line=H"],
+      ["line=B or H", "'or' joins no values, ',' does", "line=B,H"],
+      ["eq=PT and WN", "what a car has both of is written as two clauses", "eq=PT; eq=WN"],
+      ["my≥1958", "'≥' is not read here, '>=' is", "my>=1958"],
+      ["my ≤ 1958", "'≤' is not read here, '<=' is", "my <= 1958"],
+      ["my=1958–1960", "'–' makes no range, '-' does", "my=1958-1960"],
+      ["my=1958..1960", "'..' makes no range, '-' does", "my=1958-1960"],
+      ["my=1958 to 1960", "'to' makes no range, '-' does", "my=1958-1960"],
+      ["my=1958+", "'from a value on' is written with '>='", "my>=1958"],
+      ["line: B", "':' is not read here, '=' is", "line=B"],
+      ["line=“B”", "no quotes are read here", "line=B"],
+      ["line=Q my=58", "clauses are joined by ';', and none stands between these", "line=Q; my=1958"],
+    ] as const
+  ).map(([text, message, meant]): [string, [string, string]] => [`«${text}»`, [message, `write ${meant}`]]),
+  ["model year=«58»", ["model year has no value '58'", "write model year=1958"]],
+  ["my=«58-60»", ["model year has no value '58-60'", "write my=1958-1960"]],
+  ["my=«73»", ["model year has no value '73'", "values run from 1957 to 1962"]],
 ];

@@ -15,6 +15,13 @@ test("every unit is there once, has a size, a definition and a source, and its n
   }
 });
 
+/** Standards and who keeps them. */
+const NAMED = /NIST SP 811 \(2008\), appendix B|SI brochure, 9th edition \(2019\)/;
+test("a source is a standard, or the word that there is none", () => {
+  const others = UNITS.map((unit) => unit.source).filter((text) => !NAMED.test(text));
+  expect([...new Set(others)].sort()).toEqual(["common practice, no source", "counted"]);
+});
+
 test("everything that a workshop's records are written in is there", () => {
   const ids = UNITS.map((unit) => unit.id);
   const lengths = ["in", "thou", "ft", "mm", "cm", "m", "km", "mile", "miles"];

@@ -60,7 +60,7 @@ export function answerView(hand: AtHand, { answer, catalog, ofCar }: Asked, doin
       ${secondTest ? html`<section class="box look next" aria-labelledby="apart-second"><h3 id="apart-second">To make sure: ${secondTest.name}</h3>${look(secondTest, answer.parts[0]?.number)}</section>` : nothing}
       ${further.length > 0 ? html`<div class="on-screen further"><h3>Or look at something else</h3>${further.map((it) => html`<details ?open=${doing.refused?.mark === it.feature}><summary>${capital(it.name)}</summary>${look(it)}</details>`)}</div>` : nothing}
       ${verdict === "cannot be told apart" ? alikeView(hand, catalog, answer) : nothing}
-      ${possibleView(hand, catalog, answer, ofCar)}
+      ${possibleView(hand, catalog, answer)}
       ${verdict === "cannot be told apart" ? nothing : alikeView(hand, catalog, answer)}
       ${answer.provesNothing.length > 0 ? html`<h3>What proves nothing</h3><ul>${answer.provesNothing.map((it) => html`<li>${it.name}: ${it.seen}. ${it.why}</li>`)}</ul>` : nothing}
       ${ruledOutView(hand, answer)}

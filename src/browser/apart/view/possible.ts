@@ -15,21 +15,20 @@ export function possibleView(
   hand: AtHand,
   catalog: Catalog,
   { parts, verdict }: TellApartAnswer,
-  ofCar: boolean,
 ): TemplateResult | typeof nothing {
   if (parts.length === 0) return nothing;
   return html`
     <h3>${verdict === "one part" ? "It can only be" : `Still possible: ${parts.length}`}</h3>
     <ul class="possible">${parts.map(
       (part) => html`<li>
-      <p><b>${partLink(hand, part.number)}</b> ${part.name}${ofCar ? html` <span class="tag">${builtSaid(part)}</span>` : nothing}</p>
+      <p><b>${partLink(hand, part.number)}</b> ${part.name}${part.builtHere ? html` <span class="tag">${builtSaid(part, part.builtHere)}</span>` : nothing}</p>
       ${part.refused.map((no) => html`<p class="box trap"><b>${part.number} ${no.says} in place of ${no.for} on this car.</b> ${no.why ?? ""} ${recordLink(hand, no.record)}</p>`)}
       ${marksShown(catalog, part.number)}</li>`,
     )}</ul>`;
 }
 
-function builtSaid(part: Possible): string {
-  switch (part.builtHere) {
+function builtSaid(part: Possible, builtHere: NonNullable<Possible["builtHere"]>): string {
+  switch (builtHere) {
     case "yes":
       return "Built into this car";
     case "perhaps":
@@ -37,7 +36,8 @@ function builtSaid(part: Possible): string {
     case "no":
       return capital(notBuilt(part));
     case "unknown":
-      return "No record says that the plant built it into any car";
+      // The records at hand are those of one line: what others were built with they do not say.
+      return "No record says that the plant built it into such a car";
   }
 }
 

@@ -21,7 +21,7 @@ export function changedCarView({ space, chosen, wrong }: ChangedCarParts, act: A
   return html`
     <details class="changed-car" ?open=${wrong !== undefined}>
       <summary>Is something no longer as built?</summary>
-      <p class="note">What is on the car today comes before what the plate says.</p>
+      <p class="note">What is on the car today comes before how it left the plant.</p>
       ${trait ? traitForm(traits, trait, act) : nothing}
       <form @submit=${(event: SubmitEvent) => {
         event.preventDefault();

@@ -48,7 +48,7 @@ export function listsView(parts: ListParts, act: Actions): TemplateResult {
     ${beside.length > 0 ? besideView(beside, act) : nothing}
     <section aria-labelledby="no-head" class="no-list">
       <h2 id="no-head" tabindex="-1">Does not apply: ${no.length}</h2>
-      ${parts.whole.has("no") ? list(parts, "no", no, act) : no.length > 0 ? showButton("no", no.length, act) : nothing}
+      ${no.length === 0 ? html`<p class="none">No record is ruled out.</p>` : parts.whole.has("no") ? list(parts, "no", no, act) : showButton("no", no.length, act)}
     </section>`;
 }
 

@@ -201,6 +201,6 @@ function conflictBox({ space }: Lines, state: State, { facts, conflict }: Readin
           ${step ? html`<button type="button" class="plain" @click=${() => act.takeBack(step)}>Take back<span class="hidden">: ${labelOf(space, space.trait(fact.trait).id)}</span></button>` : nothing}</li>`;
       })}</ul>
       ${onPlate.length > 0 ? html`<p class="choices"><button type="button" class="plain" @click=${() => act.asFacts(onPlate)}>Go on without the plate, with the rest of what it says</button></p>` : nothing}
-      <p>Read the number again and correct it above. If the car was changed since it was built, take back what no longer holds and say what was found on the car.</p>
+      <p>${facts.some((fact) => fact.source === "plate") ? "Read the number again and correct it above. " : nothing}If the car was changed since it was built, take back what no longer holds and say what was found on the car.</p>
     </div>`;
 }

@@ -35,8 +35,13 @@ const possible = z.strictObject({
   name: z.string(),
   builtHere: z
     .enum(["yes", "no", "perhaps", "unknown"])
-    .describe("Whether the plant built it into this car. Unknown: no car is given, or no record says so of any car."),
-  mayStandIn: z.boolean().describe("A record permits it in place of what the plant built into this car."),
+    .optional()
+    .describe(
+      "Only where a car is given: whether the plant built it into this car. Unknown: no record says that the plant built it into any car.",
+    ),
+  mayStandIn: z
+    .boolean()
+    .describe("A record permits it in place of what the plant built into this car. Never so where no car is given."),
   refused: z
     .array(z.strictObject({ for: z.string(), says: z.string(), why: z.string().optional(), record: z.string() }))
     .describe("Records that refuse it in place of what the plant built into this car."),

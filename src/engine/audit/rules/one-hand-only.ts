@@ -3,6 +3,7 @@ import { isPermission } from "../../interchange/part-index.ts";
 import { builtPlaces } from "../../interchange/places.ts";
 import type { Catalog, Part } from "../../records/catalog.ts";
 import type { StandsIn, Supersedes } from "../../records/statement.ts";
+import { partsIn } from "../parts-in.ts";
 import { placeOf } from "../place-of.ts";
 import type { Fault, Rule, World } from "../rule.ts";
 
@@ -53,7 +54,7 @@ export const oneHandOnly: Rule = {
 function brings(catalog: Catalog, it: Supersedes | StandsIn): { itself: string; along: readonly string[] } {
   return it.type === "supersedes"
     ? { itself: it.new, along: it.with }
-    : { itself: it.part, along: [...it.with, ...partsIn(catalog, it.do ?? "")] };
+    : { itself: it.part, along: [...it.with, ...partsIn(catalog, it.do ?? "").map(({ number }) => number)] };
 }
 
 /** The part itself, where it takes the place of one that sits on both sides. */
@@ -90,14 +91,6 @@ function* alongForOneSide({ catalog }: World, it: Supersedes | StandsIn): Genera
       names: [number, twin.number, itself],
     };
   }
-}
-
-/** The part numbers that stand in a text. */
-function partsIn({ parts }: Catalog, text: string): string[] {
-  return text
-    .split(/[\s,;:()]+/)
-    .map((word) => word.replace(/\.$/, ""))
-    .filter((word) => parts.has(word));
 }
 
 function twinOf({ parts }: Catalog, part: Part): Part | undefined {

@@ -1,7 +1,7 @@
 import { type CarSet, NONE } from "../../scope/diagram.ts";
-import type { Space } from "../../scope/space.ts";
 import { inRecord, placeOf } from "../place-of.ts";
 import type { Rule } from "../rule.ts";
+import { runningNumbers } from "../running-numbers.ts";
 
 /**
  * Where statements about a place part the cars of one kind by running numbers or dates, they leave none of that kind out. Cars are
@@ -72,14 +72,3 @@ export const runningChangeGap: Rule = {
     }
   },
 };
-
-/** Sequence numbers and dates of the car, and the serials of its components. */
-function runningNumbers(space: Space): ReadonlySet<number> {
-  return new Set(
-    [...space.declared.entries()].flatMap(([trait, { role, kind, of }]) =>
-      role === "sequence" || role === "date" || kind === "serial" || (kind === "whole" && of !== undefined)
-        ? [trait]
-        : [],
-    ),
-  );
-}

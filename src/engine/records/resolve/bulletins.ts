@@ -24,7 +24,7 @@ export function resolveBulletins(
         meant ? `did you mean '${meant}'?` : "mend the id, or add the record",
         {
           within: [citation.from, citation.to],
-          unknown: { name: citation.id, as: ["record", "part", "component"] },
+          unknown: { name: citation.id, as: ["record", "part", "component"], ...(meant ? { meant } : {}) },
         },
       );
     }

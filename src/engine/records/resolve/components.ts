@@ -2,6 +2,7 @@ import { nearest } from "../../scope/nearest.ts";
 import type { Space } from "../../scope/space.ts";
 import type { Component, System } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
+import { Spellings } from "./capitals.ts";
 import { mustKnow } from "./names.ts";
 
 export interface Systems {
@@ -16,6 +17,7 @@ export function resolveComponents(files: readonly Shaped<"system">[]): Systems {
   const components = new Map<string, Component>();
   const places = new Map<string, Component>();
   const systems: System[] = [];
+  const spellings = new Spellings();
   for (const { value, complaints, path } of files) {
     if (path !== `components/${value.id}.yaml`)
       complaints.error(
@@ -23,6 +25,7 @@ export function resolveComponents(files: readonly Shaped<"system">[]): Systems {
         `the file of system '${value.id}' is called ${path}`,
         `call it components/${value.id}.yaml`,
       );
+    spellings.check({ id: value.id, what: "system", file: path }, ["id"], complaints);
     const own: Component[] = [];
     value.components.forEach(({ under, ...fields }, i) => {
       const component: Component = { ...fields, under, system: value.id };
@@ -33,6 +36,7 @@ export function resolveComponents(files: readonly Shaped<"system">[]): Systems {
           `component '${component.id}' stands already under '${twin.system}'`,
           "give one of them another id",
         );
+      spellings.check({ id: component.id, what: "component", file: path }, ["components", i, "id"], complaints);
       components.set(component.id, component);
       own.push(component);
       component.places.forEach((place, j) => {
@@ -65,6 +69,11 @@ export function resolveComponents(files: readonly Shaped<"system">[]): Systems {
   }
   systems.sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
   return { systems, systemsById: new Map(systems.map((system) => [system.id, system])), components, places };
+}
+
+/** Where a component is written that no system has, with the least that its file takes. */
+export function placeFor(component: string): string {
+  return `components/<system>.yaml, which takes no more than id, name, order and components: [{ id: ${component}, name: … }]`;
 }
 
 /** A component goes by a trait that exists. Without traits nothing can be said. */

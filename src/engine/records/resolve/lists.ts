@@ -2,7 +2,7 @@ import type { Space } from "../../scope/space.ts";
 import { numberOf } from "../../scope/trait.ts";
 import type { Caution, Move, Plate } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
-import type { Systems } from "./components.ts";
+import { placeFor, type Systems } from "./components.ts";
 import { mustKnow } from "./names.ts";
 
 export function checkCautions(file: Shaped<"cautions"> | undefined, systems: Systems): Caution[] {
@@ -12,7 +12,7 @@ export function checkCautions(file: Shaped<"cautions"> | undefined, systems: Sys
       mustKnow(systems.systemsById, id, "system", ["cautions", i, "systems", j], file.complaints, "components/");
     });
     caution.components.forEach((id, j) => {
-      mustKnow(systems.components, id, "component", ["cautions", i, "components", j], file.complaints, "components/");
+      mustKnow(systems.components, id, "component", ["cautions", i, "components", j], file.complaints, placeFor(id));
     });
   });
   return file.value.cautions;

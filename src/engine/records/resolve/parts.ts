@@ -75,6 +75,7 @@ export function resolveParts(files: readonly Shaped<"parts">[], components: Read
               ["features", i, "moves", j, "setting"],
               `no setting is called '${setting}'`,
               meant ? `did you mean '${meant}'?` : "mend the name",
+              { unknown: { name: setting, as: ["setting"], ...(meant ? { meant } : {}) } },
             );
           });
         });

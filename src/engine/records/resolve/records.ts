@@ -1,9 +1,13 @@
+import { contradictions } from "../../scope/read-scope-either.ts";
+import type { Scope } from "../../scope/scope.ts";
 import type { Space } from "../../scope/space.ts";
 import type { ChangeRecord, Component, Part } from "../catalog.ts";
+import type { Path } from "../complaint.ts";
 import type { Shaped } from "../read-catalog.ts";
 import type { ChangeFile } from "../shapes/change.ts";
 import { NOTHING } from "../terms.ts";
-import type { Systems } from "./components.ts";
+import { Spellings } from "./capitals.ts";
+import { placeFor, type Systems } from "./components.ts";
 import { mustKnow } from "./names.ts";
 import { resolveScope } from "./scope.ts";
 import { readStatements } from "./statements.ts";
@@ -19,6 +23,7 @@ export function resolveRecords(
   before?: ReadonlyMap<string, ChangeRecord>,
 ): Map<string, ChangeRecord> {
   const records = new Map<string, ChangeRecord>();
+  const spellings = spellingsOf(systems, parts);
   for (const file of files) {
     const { value, complaints, path } = file;
     if (path.slice(path.lastIndexOf("/") + 1) !== `${value.id}.md`)
@@ -26,23 +31,30 @@ export function resolveRecords(
     const twin = records.get(value.id);
     if (twin)
       complaints.error(["id"], `record '${value.id}' lies already in ${twin.file}`, "give one of them another id");
+    spellings.check({ id: value.id, what: "record", file: path }, ["id"], complaints);
     const known = before?.get(value.id);
     if (known?.facts === value) {
       records.set(value.id, known);
       continue;
     }
     const components = value.components.flatMap((id, i): Component[] => {
-      mustKnow(systems.components, id, "component", ["components", i], complaints, "components/");
+      mustKnow(systems.components, id, "component", ["components", i], complaints, placeFor(id));
       const component = systems.components.get(id);
       return component ? [component] : [];
     });
-    const stated = readStatements(value, (text, at) => resolveScope(space, text, at, complaints, parts));
+    const scopeIn = (text: string, at: Path): Scope => {
+      const scope = resolveScope(space, text, at, complaints, parts);
+      for (const { from, to, message, hint } of contradictions(scope))
+        complaints.error(at, message, hint, { within: [from, to], rule: "scope" });
+      return scope;
+    };
+    const stated = readStatements(value, scopeIn);
     checkNames(file, systems, parts);
     records.set(value.id, {
       id: value.id,
       file: path,
       facts: value,
-      scope: resolveScope(space, value.scope, ["scope"], complaints, parts),
+      scope: scopeIn(value.scope, ["scope"]),
       components,
       systems: [...new Set(components.map((component) => component.system))],
       statements: value.withdrawn === undefined ? stated : [],
@@ -51,6 +63,8 @@ export function resolveRecords(
   }
   for (const { value, complaints } of files) {
     value.links.forEach((id, i) => {
+      if (id === value.id)
+        complaints.error(["links", i], `record '${id}' is listed as one to read along with itself`, "take it out");
       mustKnow(records, id, "change record", ["links", i], complaints, "changes/");
     });
     value.instead.forEach((id, i) => {
@@ -61,6 +75,15 @@ export function resolveRecords(
     });
   }
   return new Map([...records].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+function spellingsOf(systems: Systems, parts: ReadonlyMap<string, Part>): Spellings {
+  const spellings = new Spellings();
+  for (const { id, system } of systems.components.values())
+    spellings.add({ id, what: "component", file: `components/${system}.yaml` });
+  for (const { number, component } of parts.values())
+    spellings.add({ id: number, what: "part", file: `parts/${component}.yaml` });
+  return spellings;
 }
 
 /** Every part, place and component that a statement names must be known. */
@@ -115,7 +138,7 @@ function checkNames({ value, complaints }: File, systems: Systems, parts: Readon
         "component",
         ["settings", i, "component"],
         complaints,
-        "components/",
+        placeFor(setting.component),
       );
     const [low, high] = setting.window.split("..").map((limit) => limit.trim());
     if (low && high && Number(low) > Number(high))

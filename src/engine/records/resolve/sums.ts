@@ -59,6 +59,7 @@ function checkGiven(given: Given, known: Known, path: Path, complaints: Complain
       [...path, "setting"],
       `no setting is called '${given.setting}'`,
       meant ? `did you mean '${meant}'?` : "mend the name",
+      { unknown: { name: given.setting, as: ["setting"], ...(meant ? { meant } : {}) } },
     );
     return;
   }
@@ -80,5 +81,6 @@ function checkGiven(given: Given, known: Known, path: Path, complaints: Complain
     return;
   const parts = [...known.parts.values()].filter((part) => part.component === given.component);
   const features = new Map(parts.flatMap((part) => part.features.map((feature) => [feature.id, feature])));
-  mustKnow(features, given.mark, "feature", [...path, "mark"], complaints, `parts/${given.component}.yaml`);
+  const where = `parts/${given.component}.yaml`;
+  mustKnow(features, given.mark, "feature", [...path, "mark"], complaints, where, parts.length === 0);
 }

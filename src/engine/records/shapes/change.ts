@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { KINDS, NOTHING, VERDICTS } from "../terms.ts";
 import { accept, count, day, id, partNumber, scopeText, sentences, words } from "./common.ts";
+import { WINDOW } from "./slips.ts";
 
 const partOrNone = z
   .union([z.literal(NOTHING), partNumber])
@@ -55,7 +56,7 @@ const kit = z.strictObject({
 const window = z
   .string()
   .trim()
-  .regex(/^(-?\d+(\.\d+)?)?\s*\.\.\s*(-?\d+(\.\d+)?)?$/, "low..high, ..high, or low..")
+  .regex(WINDOW, "low..high, ..high, or low..")
   .refine((text) => /\d/.test(text), "at least one limit");
 const setting = z.strictObject({
   name: words.describe("The same words for the same quantity in every record."),

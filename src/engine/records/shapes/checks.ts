@@ -14,6 +14,18 @@ export const checks = z
           why: words.describe("Why these records want it so."),
         }),
       )
+      .superRefine((rules, { addIssue }) => {
+        rules.forEach(({ check }, i) => {
+          const first = rules.findIndex((other) => other.check === check);
+          if (first < i)
+            addIssue({
+              code: "custom",
+              path: [i, "check"],
+              message: `'${check}' is set already, as ${rules[first]?.as}`,
+              params: { hint: "keep one of the two" },
+            });
+        });
+      })
       .default([])
       .describe("Checks that weigh otherwise here than they do by themselves. Default: none."),
     plausible: z

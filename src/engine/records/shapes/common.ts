@@ -1,12 +1,10 @@
 /** Field shapes that several kinds of file share. The words at a field are what editors see while typing. */
 import { z } from "zod";
 import { dayNumber } from "../../scope/trait.ts";
+import { DAY, ID, ID_RULE } from "./slips.ts";
 
 /** An id ends up in an address and a file name, so it may hold nothing that a path could trip over. */
-export const id = z
-  .string()
-  .regex(/^[A-Za-z0-9](?:[A-Za-z0-9_-]|\.(?!\.))*$/, "letters, digits, - and _ only, beginning with a letter or digit")
-  .max(64);
+export const id = z.string().regex(ID, ID_RULE).max(64);
 
 export const words = z
   .string()
@@ -33,7 +31,7 @@ export const scopeText = z
 
 export const day = z
   .string()
-  .regex(/^\d{4}-\d{2}-\d{2}$/, { error: "a day is written year-month-day", abort: true })
+  .regex(DAY, { error: "a day is written year-month-day", abort: true })
   .refine((text) => dayNumber(text) !== undefined, "there is no such day")
   .describe("A calendar day, year-month-day.");
 

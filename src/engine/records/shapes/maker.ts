@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { words } from "./common.ts";
+import { FOLDER_END } from "./slips.ts";
 
 export const maker = z
   .strictObject({
@@ -8,7 +9,8 @@ export const maker = z
     about: z.string().trim().min(1).max(2000).describe("One paragraph for the home page: what these records are."),
     notice: words.optional().describe("A line at the foot of every page, such as a disclaimer."),
     site: z
-      .url({ protocol: /^https?$/, error: "an address that begins with https:// or http://" })
+      .url({ protocol: /^https?$/, error: "an address that begins with https:// or http://", abort: true })
+      .regex(FOLDER_END, "an address that ends in '/'")
       .describe("The address the site is published at, with any folder, ending in '/'. Feeds and copied links use it."),
     language: z
       .string()

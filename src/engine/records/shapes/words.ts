@@ -6,7 +6,7 @@ export const words = z
     ignore: z
       .array(line)
       .default([])
-      .describe("Words of a question that name nothing: what, changed, on, the. Default: none."),
+      .describe("Further words of a question that name nothing, beside the grammar of English, which is known. Default: none."),
     plain: z
       .array(line)
       .default([])

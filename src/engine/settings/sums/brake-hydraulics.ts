@@ -102,11 +102,11 @@ export const brakeHydraulics: Sum = {
   ],
   caution:
     "A cylinder of another bore upsets the balance of front and rear brakes. This sum shows the error; it allows no exchange.",
-  source: "Pascal's law; printed example, its book not named: 100 lb through a 6:1 lever on a 0.875 in bore, 998 psi.",
+  source: "Pascal's law.",
   example: {
     inputs: { force: "100 lbf", lever: "6", master: "0.875 in" },
     results: { pressure: "998" },
-    source: "printed example, its book not named: a pedal of 6:1 on a 7/8 in master cylinder",
+    source: "Pascal's law: 100 x 6 / (0.785398 x 0.875 x 0.875) = 997.8",
   },
   solve: ({ force, lever = 1, booster = 1, master, newMaster, wheel, newWheel }) => {
     const results: Record<string, number> = {};

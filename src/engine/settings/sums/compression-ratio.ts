@@ -97,11 +97,11 @@ export const compressionRatio: Sum = {
     "The gasket counts as thick as it is when the head is tightened.",
     "Where no bore is given, the deck is taken as wide as the gasket.",
   ],
-  source: "Definition of the ratio; worked example printed by the piston maker Wiseco: (100 + 823.70) / 100 = 9.237.",
+  source: "The definition of the ratio; all else is the volume of a cylinder.",
   example: {
     inputs: { swept: "823.70 cc", chamber: "100 cc", gasketBore: "4 in", gasket: "0 in" },
     results: { clearance: "100", ratio: "9.2" },
-    source: "printed by the piston maker Wiseco, from a search of stored pages: (100.00 + 823.70) / 100.00 = 9.237",
+    source: "the definition: (100.00 + 823.70) / 100.00 = 9.237",
   },
   solve: ({
     bore,

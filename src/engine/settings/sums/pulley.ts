@@ -70,12 +70,11 @@ export const pulley: Sum = {
     "A slipping belt turns the driven pulley slower than the sum says.",
   ],
   caution: "Measure with the engine stopped; keep hands, sleeves and hair away from a running belt.",
-  source:
-    "The rule of belt drives (speed x diameter is the same on both pulleys); printed examples, their book not named.",
+  source: "The rule of belt drives: speed x diameter is the same on both pulleys.",
   example: {
     inputs: { engine: "1460 rpm", crank: "80 mm", driven: "160 mm" },
     results: { drivenSpeed: "730" },
-    source: "printed example, its book not named: 80 mm at 1460 rpm on 160 mm",
+    source: "the rule: 1460 x 80 / 160 = 730",
   },
   solve: ({ engine = 0, crank, driven = 0, newDriven }) => {
     const results: Record<string, number> = {};

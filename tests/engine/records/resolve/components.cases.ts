@@ -17,6 +17,18 @@ export const COMPONENTS_SLIPS: [file: string, old: string, replacement: string, 
   ],
   [
     "components/hydraulics.yaml",
+    "id: gasket,",
+    "id: Pump,",
+    "components/hydraulics.yaml components.2.id: component 'Pump' and component 'pump' in components/hydraulics.yaml differ in capitals only → give one of them another id: not every web server tells such addresses apart",
+  ],
+  [
+    "components/hydraulics.yaml",
+    "id: gasket,",
+    "id: Frame,",
+    "components/hydraulics.yaml components.2.id: component 'Frame' and system 'frame' in components/frame.yaml differ in capitals only → give one of them another id: not every web server tells such addresses apart",
+  ],
+  [
+    "components/hydraulics.yaml",
     "under: lift",
     "under: lfit",
     "components/hydraulics.yaml components.1.under: no component of this system is called 'lfit' → did you mean 'lift'?",

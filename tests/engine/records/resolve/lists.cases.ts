@@ -30,7 +30,7 @@ export const LISTS_SLIPS: [file: string, old: string, replacement: string, ...sa
     "components: [pump]",
     "components: [pumps, winch]",
     "cautions.yaml cautions.0.components.0: no component is called 'pumps' → did you mean 'pump'?",
-    "cautions.yaml cautions.0.components.1: no component is called 'winch' → add it to components/, or mend the name",
+    "cautions.yaml cautions.0.components.1: no component is called 'winch' → add it to components/<system>.yaml, which takes no more than id, name, order and components: [{ id: winch, name: … }], or mend the name",
   ],
   [
     "moved.yaml",

@@ -17,7 +17,7 @@ test("a known name is fine, an unknown one is said with the nearest known", () =
       path: ["a"],
       message: "no part is called 'HT-10l'",
       hint: "did you mean 'HT-101'?",
-      unknown: { name: "HT-10l", as: ["part"] },
+      unknown: { name: "HT-10l", as: ["part"], meant: "HT-101" },
     },
     {
       severity: "error",
@@ -28,4 +28,10 @@ test("a known name is fine, an unknown one is said with the nearest known", () =
       hint: "add it to 'features' of this file, or mend the name",
     },
   ]);
+});
+
+test("a feature is not known where the file that has it may not have been read", () => {
+  const complaints = new Complaints("x.yaml");
+  mustKnow(new Map(), "ribs", "feature", ["a"], complaints, "parts/pump.yaml", true);
+  expect(complaints.list).toMatchObject([{ rule: "unknown-name", unknown: { name: "ribs", as: ["feature"] } }]);
 });

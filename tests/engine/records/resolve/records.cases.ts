@@ -14,6 +14,45 @@ export const RECORDS_SLIPS: [file: string, old: string, replacement: string, ...
     "changes/1958/FR58-01.md id: record 'HY59-01' lies in changes/1958/FR58-01.md → call the file HY59-01.md",
     "changes/1959/HY59-01.md id: record 'HY59-01' lies already in changes/1958/FR58-01.md → give one of them another id",
   ],
+  // ids that differ from another in capitals only
+  ...(
+    [
+      ["hy59-01", "record 'HY59-01' in changes/1959/HY59-01.md", false],
+      ["ht-101", "part 'HT-101' in parts/pump.yaml", true],
+      ["Lift", "component 'lift' in components/hydraulics.yaml", true],
+    ] as const
+  ).flatMap(([id, twin, isFirst]): [string, string, string, ...string[]][] => {
+    const [file, spelt, other] = isFirst
+      ? ["changes/1958/FR58-01.md", id, twin]
+      : ["changes/1959/HY59-01.md", "HY59-01", `record '${id}' in changes/1958/FR58-01.md`];
+    return [
+      [
+        "changes/1958/FR58-01.md",
+        "id: FR58-01",
+        `id: ${id}`,
+        `changes/1958/FR58-01.md id: record '${id}' lies in changes/1958/FR58-01.md → call the file ${id}.md`,
+        `${file} id: record '${spelt}' and ${other} differ in capitals only → give one of them another id: not every web server tells such addresses apart`,
+      ],
+    ];
+  }),
+  [
+    "changes/1959/HY59-01.md",
+    "scope: line=B; at=K59#0412+\nbuilt",
+    "scope: line=B; at=K59#0412+; line=H\nbuilt",
+    "changes/1959/HY59-01.md scope: no car has 'line=B' and 'line=H' at once → write line=B,H for cars of either",
+  ],
+  [
+    "changes/1959/HY59-01.md",
+    "links: [FR58-01]",
+    "links: [FR58-01, HY59-01]",
+    "changes/1959/HY59-01.md links.1: record 'HY59-01' is listed as one to read along with itself → take it out",
+  ],
+  [
+    "changes/1959/HY59-01.md",
+    "components: [pump, gasket]",
+    "components: [pump, steering]",
+    "changes/1959/HY59-01.md components.1: no component is called 'steering' → add it to components/<system>.yaml, which takes no more than id, name, order and components: [{ id: steering, name: … }], or mend the name",
+  ],
   [
     "changes/1959/HY59-01.md",
     "components: [pump, gasket]",

@@ -36,7 +36,7 @@ export const VEHICLES_SLIPS: [file: string, old: string, replacement: string, ..
     "vehicles/badger.yaml",
     "standard: my>=1960",
     "standard: my>=60",
-    "vehicles/badger.yaml equipment.PT.standard: model year has no value '60' → values run from 1957 to 1961",
+    "vehicles/badger.yaml equipment.PT.standard: model year has no value '60' → write my>=1960",
   ],
   [
     "vehicles/badger.yaml",

@@ -326,6 +326,20 @@ describe("the worked example of", () => {
   });
 });
 
+/** Standards, public handbooks and laws of nature may be named as a source; makers may not. */
+const NAMED = /\b(Pascal|ASME B94\.11M|SAE J678|ISO 6789|US Army|US Navy|NAVEDTRA 14264|TM [\d-]+)/g;
+/** How a text was come by. */
+const COME_BY = /\b(printed by|not named|searche?[sd]?|stored|pages?|website|internet|copied|found)\b/i;
+
+test.each(Object.values(SUMS))("what $id rests on names no maker, and not how it was come by", (sum) => {
+  for (const text of [sum.source, sum.example.source, ...sum.notes]) {
+    expect(text).not.toMatch(COME_BY);
+    // Beside these only the beginning of a sentence and the letters of a formula are capitals.
+    const names = text.replaceAll(NAMED, "").match(/(?<!^|\. )\b[A-Z][A-Za-z]+/g);
+    expect(names, text).toBeNull();
+  }
+});
+
 test("a torque in pounds is asked about with both that it may be", () => {
   const out = workOut(SUMS["torque-adapter"], { torque: "35 lb", wrench: "10 in", adapter: "2 in" });
   expect(out.as === "refused" && out.wrong[0]?.choices?.map((it) => it.typed)).toEqual(["35 ft-lb", "35 in-lb"]);
