@@ -15,7 +15,7 @@ export interface Component {
   readonly name: string;
   readonly system: string;
   readonly aliases: readonly string[];
-  /** Groups of places that always change together, such as left and right. */
+  /** Groups of places that always change together, such as inner and outer. */
   readonly places: readonly (readonly string[])[];
   /** Its parts look alike and are told apart by marks. */
   readonly marked: boolean;
@@ -104,7 +104,7 @@ function makeComponents(groups: number): Component[] {
         aliases: [`${word} ${alias}`],
         places: Array.from({ length: groups }, (_, i) => {
           const place = i === 0 ? name : `${name}, position ${i + 1}`;
-          return (row + column + i) % 2 === 0 ? [`${place}, left`, `${place}, right`] : [place];
+          return (row + column + i) % 2 === 0 ? [`${place}, inner`, `${place}, outer`] : [place];
         }),
         marked: (row + column) % 4 === 0,
       };

@@ -87,7 +87,7 @@ test("what README.md shows of renaming, citing and writing is what the commands 
   expect(run("rename.ts", from, to, "--why", why)).toBe(renamed.trim());
   const command = /^npm run new -- (record [\s\S]*?)\n```/m.exec(readme)?.[1] as string;
   const words = [...command.matchAll(/'([^']*)'|([^\s\\]+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? "");
-  expect(run("new.ts", ...words)).toMatch(/^Wrote data\/changes\/1975\//);
+  expect(run("new.ts", ...words)).toMatch(/^Taken as of model year 1975; .*\nWrote data\/changes\/1975\//);
 });
 
 test("the mapping of README.md is one, and names columns that its table has", () => {

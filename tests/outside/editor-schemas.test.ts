@@ -47,6 +47,12 @@ const BEYOND_SCHEMAS: [FileKindName, (string | number)[], unknown, RegExp][] = [
   ["change", ["instead"], ["FR58-01"], /only a withdrawn record/],
   ["change", ["intervals", 0, "none"], true, /months, miles or both/],
   ["change", ["intervals", 0, "months"], undefined, /months, miles or both/],
+  [
+    "checks",
+    ["rules"],
+    ["off", "error"].map((as) => ({ check: "nearly-the-same", as, why: "x" })),
+    /'nearly-the-same' is set already/,
+  ],
 ];
 
 test("the schemas that are committed are the ones that the code makes", () => {

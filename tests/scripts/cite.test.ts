@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { readFileSync, readlinkSync, symlinkSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { onDisk, TINY } from "../helpers/tiny-folder.ts";
 
@@ -22,6 +22,39 @@ test("documents elsewhere are looked through, and what is certain is mended wher
     findings: [{ rule: "unknown", file: b }],
   });
   expect(readFileSync(a, "utf8")).toBe("[[HY59-01]] and [[HY59-01]]\n");
+});
+
+test("a document that is named twice, once by a link, is mended once, and the link stays", async () => {
+  const folder = await onDisk(TINY);
+  // A link inside a data folder is a finding of its own.
+  const elsewhere = await onDisk({ "a.txt": "[[HY-1]]\n" });
+  const [a, link] = [join(elsewhere, "a.txt"), join(elsewhere, "b.txt")];
+  symlinkSync("a.txt", link);
+  const { status, stderr } = run(link, a, link, "--data", folder, "--fix");
+  expect([status, stderr]).toEqual([0, ""]);
+  expect(readFileSync(a, "utf8")).toBe("[[HY59-01]]\n");
+  expect(readlinkSync(link)).toBe("a.txt");
+});
+
+test("what somebody saves meanwhile is not written over", async () => {
+  const folder = await onDisk(TINY);
+  const a = join(await onDisk({ "a.txt": "[[HY-1]]\n" }), "a.txt");
+  const args = [
+    "--import",
+    join(import.meta.dirname, "kill-at-call.ts"),
+    "scripts/cite.ts",
+    a,
+    "--fix",
+    "--data",
+    folder,
+  ];
+  const env = { ...process.env, CALLS_IN: dirname(a), AT_CALL: "2", SAVE: a };
+  const { status, stderr } = spawnSync(process.execPath, args, { encoding: "utf8", env });
+  expect([status, stderr]).toEqual([
+    1,
+    `${a}: ${a} was changed meanwhile: run the command again. Nothing was written.\n`,
+  ]);
+  expect(readFileSync(a, "utf8")).toBe("[[HY-1]]\n# his\n");
 });
 
 // words after the command, what is said

@@ -68,9 +68,12 @@ test.each(["SIGINT", "SIGTERM"])("at %s it ends when all is written", async (nam
   expect(calls).toBeGreaterThan(10);
 });
 
+/** Each file is read, and looked at once more for its first bytes. */
+const ONLY_READ = 2 * Object.keys(TINY).length;
+
 /** A folder in which the new record lies beside the old one, and moved.yaml does not know it yet. */
 async function renamedByHalf(): Promise<string> {
-  for (let call = 10; call < 50; call++) {
+  for (let call = ONLY_READ; call < ONLY_READ + 50; call++) {
     const folder = await onDisk(TINY);
     rename(folder, { AT_CALL: String(call), SIGNAL: "SIGKILL" });
     const files = filesIn(folder);
@@ -109,4 +112,16 @@ test("what somebody wrote after the kill is not lost: the command says what to d
     "changes/1959/HY59-02.md",
   ]);
   expect(readFileSync(moved, "utf8")).toBe(both);
+});
+
+test("what somebody saves after it was read is not lost", async () => {
+  const folder = await onDisk(TINY);
+  const path = "changes/1958/FR58-01.md";
+  const file = join(folder, path);
+  writeFileSync(file, `${readFileSync(file, "utf8")}\nSee HY59-01.\n`);
+  const his = { ...filesIn(folder), [path]: `${readFileSync(file, "utf8")}# his\n` };
+  const { status, stderr } = rename(folder, { AT_CALL: String(ONLY_READ), SAVE: file });
+  expect([status, stderr]).toEqual([1, `${file} was changed meanwhile: run the command again. Nothing was written.\n`]);
+  expect(filesIn(folder)).toEqual(his);
+  expect(rename(folder).status).toBe(0);
 });

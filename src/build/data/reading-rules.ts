@@ -11,6 +11,8 @@ about: Which lift goes where.
 See [[lift]].
 `;
 
+const HERON = "      - { id: H, label: Heron }\n";
+
 export const READING_RULES: readonly RuleText[] = [
   {
     id: "missing-file",
@@ -21,6 +23,20 @@ export const READING_RULES: readonly RuleText[] = [
     example: {
       wrong: { "bulletin/TB-2.md": ["", LIFTS] },
       right: { "bulletins/TB-2.md": ["", LIFTS] },
+    },
+  },
+  {
+    id: "line-without-file",
+    gravity: "warning",
+    about: "Each model line has a file that says which cars of it were built.",
+    why: "Every combination counts as built: answers speak of cars that nobody made, and scopes that no car meets are not found.",
+    mend: "Write the file, or bring back the one that was deleted.",
+    example: {
+      wrong: { "vehicles/traits.yaml": [HERON, `${HERON}      - { id: M, label: Magpie }\n`] },
+      right: {
+        "vehicles/traits.yaml": [HERON, `${HERON}      - { id: M, label: Magpie }\n`],
+        "vehicles/magpie.yaml": ["", "line: M\nbuilt: [all]\n"],
+      },
     },
   },
   {

@@ -72,10 +72,16 @@ function pageAround(text: string, at: number, page: string, site: string): "its 
   while (start > 0 && !/[\s<>"'`()[\]|]/.test(text[start - 1] as string)) start--;
   const from = at - page.lastIndexOf("/", page.length - 2) - 1;
   const before = text.slice(start, Math.max(start, from)).replace(/^[^:]*=(?=$|[./])/, "");
-  const host = (url: string): string => url.replace(/^https?:\/\//i, "").replace(/\/$/, "").toLowerCase();
+  const host = (url: string): string =>
+    url
+      .replace(/^https?:\/\//i, "")
+      .replace(/\/$/, "")
+      .toLowerCase();
   const isOurs = /^(?:\.{1,2}(?:\/\.\.)*)?$/.test(before) || (/^https?:/i.test(before) && host(before) === host(site));
   if (from >= start && text.startsWith(page, from) && isOurs) return "its own";
-  return /:\/\/|^(?:\/|\.{1,2}\/|www\.)|\/(?:records|parts|components|systems|bulletins)\/$/i.test(text.slice(start, at))
+  return /:\/\/|^(?:\/|\.{1,2}\/|www\.)|\/(?:records|parts|components|systems|bulletins)\/$/i.test(
+    text.slice(start, at),
+  )
     ? "another"
     : undefined;
 }

@@ -31,7 +31,14 @@ export function nearMentionsOf(text: string, id: string): NearMention[] {
   return [...text.matchAll(whole)].flatMap(({ index, 0: { length }, 1: found, 2: ending }) => {
     if (ending !== undefined) return [{ at: index, length, why: "the name of a file" }];
     if (found === id || !isUnlikeWords(id)) return [];
-    return [{ at: index, length, why: found?.length === id.length && found.toLowerCase() === id.toLowerCase() ? "other capitals" : "another dash" }];
+    return [
+      {
+        at: index,
+        length,
+        why:
+          found?.length === id.length && found.toLowerCase() === id.toLowerCase() ? "other capitals" : "another dash",
+      },
+    ];
   });
 }
 

@@ -83,7 +83,13 @@ const PLACES: Readonly<Record<NewKind, Place>> = {
     const path = `parts/${component}.yaml`;
     const part = { ...answers, ...(marks === undefined ? {} : { marks: marksOf([marks].flat()) }), ...more };
     const before = (sources.get(path)?.value ?? { component, parts: [] }) as { parts: object[] };
-    return { file: "parts", path, value: { ...before, parts: [...before.parts, part] }, old: texts.get(path), added: part };
+    return {
+      file: "parts",
+      path,
+      value: { ...before, parts: [...before.parts, part] },
+      old: texts.get(path),
+      added: part,
+    };
   },
 };
 

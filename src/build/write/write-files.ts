@@ -157,12 +157,17 @@ function refuseChanged(folder: string, { path, place, before }: Change): void {
 }
 
 function isThere(folder: string, path: string): NotWritten {
-  return new NotWritten(`${join(folder, path)} is there already: it was written a moment ago, or is a link that is not read`);
+  return new NotWritten(
+    `${join(folder, path)} is there already: it was written a moment ago, or is a link that is not read`,
+  );
 }
 
 /** A new file first takes its name, which only one can do and which no link keeps: so it replaces nothing. */
 function take(folder: string, { path, place, next, before }: Change): void {
-  if (next === undefined) return rmSync(place);
+  if (next === undefined) {
+    rmSync(place);
+    return;
+  }
   if (before === undefined) {
     try {
       closeSync(openSync(place, "wx"));

@@ -1,20 +1,25 @@
 /** What has to be written where in a YAML text so that it says something else, field by field; everything between stays. */
 import { isDeepStrictEqual } from "node:util";
-import { isCollection, isMap, isPair, isScalar, isSeq, type Node, type Pair, type Scalar, type YAMLMap, type YAMLSeq } from "yaml";
+import {
+  isCollection,
+  isMap,
+  isPair,
+  isScalar,
+  isSeq,
+  type Node,
+  type Pair,
+  type Scalar,
+  type YAMLMap,
+  type YAMLSeq,
+} from "yaml";
 import type { z } from "zod";
+import { type Edit, flowText, insertInFlow, isJson, pairText, removeInFlow } from "./flow-edits.ts";
 import { partnersOf } from "./partners-of.ts";
 import { inOrder, isFields, shapeOf } from "./without-defaults.ts";
 import { yamlOnOneLine, yamlText } from "./yaml-text.ts";
 
 type Shape = z.core.$ZodType;
 type Fields = Record<string, unknown>;
-
-/** What stands from one place to another becomes this. */
-export interface Edit {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
 
 /** Edits from the end to the beginning. With `deep: false` a field at the top that differs is written anew as a whole. */
 export function yamlEdits(
@@ -78,17 +83,16 @@ class Editor {
   ): boolean {
     const gone = differing.filter((name) => places.has(name) && next[name] === undefined);
     if (gone.length > 1 || (gone.length > 0 && fresh.length > 0)) return false;
-    const json = this.#isJson(map);
+    const json = isJson(this.#yaml, map);
     const names = [...places.keys()];
-    const spots = map.items.map((item) => spotOf(item as Place));
-    if (gone.length > 0) return this.#removeInFlow(spots, names.indexOf(gone[0] as string));
+    if (gone.length > 0) return this.#add(removeInFlow(this.#yaml, map, names.indexOf(gone[0] as string)));
     const groups = new Map<number, string[]>();
     for (const name of fresh) {
       const before = order.slice(0, order.indexOf(name)).findLast((other) => places.has(other));
       const after = before === undefined ? -1 : names.indexOf(before);
       groups.set(after, [...(groups.get(after) ?? []), pairText(name, next[name], json)]);
     }
-    return [...groups].every(([after, texts]) => this.#insertInFlow(map, spots, after, texts));
+    return [...groups].every(([after, texts]) => this.#add(insertInFlow(this.#yaml, map, after, texts)));
   }
 
   #value(node: Node | null, shape: Shape | undefined, old: unknown, next: unknown): boolean {
@@ -158,16 +162,15 @@ class Editor {
   ): boolean {
     const fresh = partners.filter((partner) => partner === undefined).length;
     if (gone.length > 1 || (gone.length > 0 && fresh > 0)) return false;
-    const spots = (seq.items as Node[]).map(spotOfNode);
-    if (gone.length > 0) return this.#removeInFlow(spots, gone[0] as number);
+    if (gone.length > 0) return this.#add(removeInFlow(this.#yaml, seq, gone[0] as number));
     const groups = new Map<number, string[]>();
     let after = -1;
     for (const [i, item] of next.entries()) {
       const partner = partners[i];
       if (partner !== undefined) after = partner;
-      else groups.set(after, [...(groups.get(after) ?? []), flowText(item, this.#isJson(seq))]);
+      else groups.set(after, [...(groups.get(after) ?? []), flowText(item, isJson(this.#yaml, seq))]);
     }
-    return [...groups].every(([at, texts]) => this.#insertInFlow(seq, spots, at, texts));
+    return [...groups].every(([at, texts]) => this.#add(insertInFlow(this.#yaml, seq, at, texts)));
   }
 
   #entry(seq: YAMLSeq, shape: Shape | undefined, old: readonly unknown[], i: number, next: unknown): boolean {
@@ -179,7 +182,7 @@ class Editor {
     const [from = 0] = node.range ?? [];
     const indent = column(this.#yaml, from);
     const text = seq.flow
-      ? flowText(next, this.#isJson(seq))
+      ? flowText(next, isJson(this.#yaml, seq))
       : isFields(next)
         ? yamlText(next, indent).trim()
         : yamlOnOneLine(next);
@@ -187,52 +190,8 @@ class Editor {
     return true;
   }
 
-  /** Between braces or brackets, behind the item with this number; -1 is before all of them. */
-  #insertInFlow(around: YAMLMap | YAMLSeq, spots: readonly Spot[], after: number, texts: readonly string[]): boolean {
-    const [open = 0, close = 0] = around.range ?? [];
-    if (spots.length === 0) {
-      const blank = isMap(around) ? " " : "";
-      if (this.#yaml.slice(open + 1, close - 1).trim() !== "") return false;
-      this.#edits.push({ from: open + 1, to: close - 1, text: blank + texts.join(", ") + blank });
-      return true;
-    }
-    const { from, to } = spots[Math.max(0, after)] as Spot;
-    const pad = this.#padBefore(from);
-    const between = pad === undefined ? ", " : `,\n${pad}`;
-    if (after < 0) {
-      this.#edits.push({ from, to: from, text: texts.map((text) => text + between).join("") });
-      return true;
-    }
-    const rest = /^[ \t]*(,?)[ \t]*(?:#[^\r\n]*)?(?=\r?\n)/.exec(this.#yaml.slice(to));
-    if (pad === undefined || !rest) {
-      this.#edits.push({ from: to, to, text: texts.map((text) => `, ${text}`).join("") });
-      return true;
-    }
-    const comma = rest[1] as string;
-    if (comma === "" && after < spots.length - 1) return false;
-    const at = to + rest[0].length;
-    if (comma === "") this.#edits.push({ from: to, to, text: "," });
-    this.#edits.push({ from: at, to: at, text: `\n${pad}${texts.join(between)}${comma}` });
-    return true;
-  }
-
-  /** With its comma; a line of its own goes whole, if nothing else stands on it. */
-  #removeInFlow(spots: readonly Spot[], i: number): boolean {
-    const { from, to } = spots[i] as Spot;
-    const [before, behind] = [spots[i - 1], spots[i + 1]];
-    const bare = (start: number, end: number): boolean => !this.#yaml.slice(start, end).includes("#");
-    const pad = this.#padBefore(from);
-    const line = /^[ \t]*,?[ \t]*\r?\n/.exec(this.#yaml.slice(to));
-    if (behind && pad !== undefined && line) this.#cut(from - pad.length, to + line[0].length);
-    else if (behind && bare(to, behind.from)) this.#cut(from, behind.from);
-    else if (!behind && before && bare(before.to, from)) this.#cut(before.to, to);
-    else if (!behind && !before) this.#cut(from, to);
-    else return false;
-    return true;
-  }
-
   #replaceInFlow(map: YAMLMap, { key, value }: Place, next: unknown): void {
-    const text = flowText(next, this.#isJson(map));
+    const text = flowText(next, isJson(this.#yaml, map));
     const [from = 0, to = 0] = value?.range ?? [];
     const end = key.range?.[1] ?? 0;
     const colon = /^\s*:/.exec(this.#yaml.slice(end))?.[0];
@@ -276,6 +235,11 @@ class Editor {
     else this.#edits.push({ from, to: to + comment[0].length, text: text.replace("\n", ` ${comment[1]}\n`) });
   }
 
+  #add(edits: readonly Edit[] | undefined): boolean {
+    this.#edits.push(...(edits ?? []));
+    return edits !== undefined;
+  }
+
   #cut(from: number, to: number): void {
     this.#edits.push({ from, to, text: "" });
   }
@@ -311,6 +275,11 @@ class Editor {
     return end;
   }
 
+  /** A last line may have no end yet. */
+  #ownLine(at: number, text: string): string {
+    return at > 0 && this.#yaml[at - 1] !== "\n" ? `\n${text}` : text;
+  }
+
   /** Where the last thing in it ends, without comments and blanks behind. */
   #tailOf(node: Node): number {
     const last = isCollection(node) && !node.flow ? node.items.at(-1) : undefined;
@@ -319,22 +288,6 @@ class Editor {
     let end = node.range?.[1] ?? 0;
     while (end > (node.range?.[0] ?? 0) && /\s/.test(this.#yaml[end - 1] as string)) end--;
     return end;
-  }
-
-  /** The blanks before something that stands first on its line. */
-  #padBefore(at: number): string | undefined {
-    const before = this.#yaml.slice(this.#lineAt(at), at);
-    return before.trim() === "" && this.#lineAt(at) > 0 ? before : undefined;
-  }
-
-  /** In the manner of JSON every name and text has its quotes. */
-  #isJson(around: YAMLMap | YAMLSeq): boolean {
-    return /^[[{\s]*"/.test(this.#yaml.slice(around.range?.[0] ?? 0, around.range?.[1] ?? 0));
-  }
-
-  /** A last line may have no end yet. */
-  #ownLine(at: number, text: string): string {
-    return at > 0 && this.#yaml[at - 1] !== "\n" ? `\n${text}` : text;
   }
 }
 
@@ -346,29 +299,4 @@ function column(yaml: string, at: number): number {
 function entryText(item: unknown, indent: number, deep: number): string {
   const dash = `${" ".repeat(indent)}-${" ".repeat(deep)}`;
   return isFields(item) ? dash + yamlText(item, dash.length).slice(dash.length) : `${dash}${yamlOnOneLine(item)}\n`;
-}
-
-interface Spot {
-  readonly from: number;
-  readonly to: number;
-}
-
-function spotOfNode({ range }: Node): Spot {
-  return { from: range?.[0] ?? 0, to: range?.[1] ?? 0 };
-}
-
-function spotOf({ key, value }: Place): Spot {
-  return { from: spotOfNode(key).from, to: Math.max(spotOfNode(key).to, value ? spotOfNode(value).to : 0) };
-}
-
-function pairText(name: string, value: unknown, json: boolean): string {
-  return `${json ? JSON.stringify(name) : yamlOnOneLine(name)}: ${flowText(value, json)}`;
-}
-
-/** As it stands between braces or brackets. */
-function flowText(value: unknown, json: boolean): string {
-  if (Array.isArray(value)) return `[${value.map((item) => flowText(item, json)).join(", ")}]`;
-  if (!isFields(value)) return json ? JSON.stringify(value) : yamlOnOneLine(value);
-  const pairs = Object.entries(value).map(([name, inner]) => pairText(name, inner, json));
-  return pairs.length === 0 ? "{}" : `{ ${pairs.join(", ")} }`;
 }

@@ -18,6 +18,7 @@
 import { DEFINED_IN, echoOf, isOnlyOf } from "./broken-files.ts";
 import type { Complaint } from "./complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKindName } from "./file-kinds.ts";
+import { linesWithoutFile } from "./lines-without-file.ts";
 import { nearestFolder, type UnreadFile } from "./meant-place.ts";
 import { type Misplaced, misplacedFiles } from "./misplaced.ts";
 import { strayFile } from "./stray-file.ts";
@@ -52,7 +53,13 @@ export function withCauses(
     causes.push(noFolder(kind, follow));
     left = stay;
   }
-  return [...causes, ...left, ...unread.filter(({ path }) => !isMisplaced.has(path)).flatMap(strayFile)];
+  const isElsewhere = misplaced.some(({ meant }) => meant.kind === "vehicles");
+  return [
+    ...causes,
+    ...(isElsewhere ? [] : linesWithoutFile(files)),
+    ...left,
+    ...unread.filter(({ path }) => !isMisplaced.has(path)).flatMap(strayFile),
+  ];
 }
 
 function parted(list: readonly Complaint[], isFirst: (one: Complaint) => boolean): [Complaint[], Complaint[]] {

@@ -27,7 +27,7 @@ test("each finding has its place, its line and the mended citation", () => {
     "4:10 moved [[HY57-01|the pump]] → [[HY59-01|the pump]]",
     "4:35 moved https://hollin.example/changes/records/HY57-01/ → https://hollin.example/changes/records/HY59-01/",
     "5:1 cancelled in part FR58-01 → undefined",
-    "5:16 unknown HY57-O1 → HY59-01",
+    "5:16 unknown HY57-O1 → undefined",
   ]);
   expect(findings[4]?.shown).toBe("FR58-01 holds; HY57-O1 does not.");
 });

@@ -159,12 +159,14 @@ test("an id that leads out of the folder is refused wherever it stands", async (
   expect(read.catalog).toBeUndefined();
   expect(read.findings.map((finding) => `${finding.file}: ${finding.message}`)).toEqual(
     [
-      ["bulletins/TB-1.md", "id"],
-      ["changes/1958/FR58-01.md", "id"],
-      ["components/frame.yaml", "id"],
-      ["moved.yaml", "from"],
-      ["parts/pump.yaml", "number"],
-    ].map(([file, field]) => `${file}: '${field}': letters, digits, - and _ only, beginning with a letter or digit`),
+      ["bulletins/TB-1.md: 'id': 'a/b' holds '/'"],
+      ["changes/1958/FR58-01.md: 'id': '../../../FR58-01' holds '/'"],
+      ["components/frame.yaml: 'id': '/etc' holds '/'"],
+      ["moved.yaml: 'from': '../HY-1' holds '/'"],
+      ["parts/pump.yaml: 'number': '..\\x' holds '\\'"],
+    ].map(
+      ([said]) => `${said}; letters, digits and - _ . only, beginning with a letter or digit, no two dots in a row`,
+    ),
   );
 });
 

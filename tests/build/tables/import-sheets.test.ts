@@ -57,7 +57,7 @@ test("a trial shows everything and writes nothing", async () => {
 'built' is read as the table 'built'
 changed  changes/1959/HY59-01.md
            + built 4: place pump gasket, part HT-290, scope line=B; my<=1958
-rejected built.csv, row 3: no part is called 'HT-999'; did you mean 'HT-290'?
+rejected built.csv, row 3: no part is called 'HT-999'; add it to parts/, or mend the name
 
 2 rows: 1 written, 0 unchanged, 1 rejected
 0 new files, 1 changed file. Nothing was written yet: this was a trial. --write writes.`,

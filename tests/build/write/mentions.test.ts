@@ -36,7 +36,11 @@ test("an id that is a word or a figure is told from one that is neither", () => 
 // id, text, what in it means the id without being it
 test.each([
   ["HT-10", "ht-10, HT-10, Ht-10.", ["ht-10: other capitals", "Ht-10: other capitals"]],
-  ["HT-10", "HT\u201110 HT\u221210 HT&#45;10 HT&#x2D;10 HT_10", ["HT\u201110", "HT\u221210", "HT&#45;10", "HT&#x2D;10"]],
+  [
+    "HT-10",
+    "HT\u201110 HT\u221210 HT&#45;10 HT&#x2D;10 HT_10",
+    ["HT\u201110", "HT\u221210", "HT&#45;10", "HT&#x2D;10"],
+  ],
   ["HT-10", "[x](../changes/HT-10.md) HT-10.png ht-10.json", ["HT-10.md", "HT-10.png", "ht-10.json"]],
   ["HT-10", "HT-101 xHT-10.png HT-10.1 HT-10.md5sums ht-10-2", []],
   ["a.b-1", "A.B-1 axb-1", ["A.B-1: other capitals"]],
@@ -44,7 +48,9 @@ test.each([
 ])("%s in %s", (id, text, near) => {
   const found = nearMentionsOf(text, id).map(({ at, length, why }) => {
     const kind = why === "other capitals" ? `: ${why}` : "";
-    expect(why).toBe(kind ? why : /\.[a-z]+$/.test(text.slice(at, at + length)) ? "the name of a file" : "another dash");
+    expect(why).toBe(
+      kind ? why : /\.[a-z]+$/.test(text.slice(at, at + length)) ? "the name of a file" : "another dash",
+    );
     return text.slice(at, at + length) + kind;
   });
   expect(found).toEqual(near);

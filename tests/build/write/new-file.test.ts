@@ -102,7 +102,11 @@ test("a comment that would not stand there any more is named, with what to write
   const folder = await onDisk(TINY);
   const read = (await readFolder(folder)) as ReadFolder & { catalog: Catalog };
   const add = (text: string) =>
-    newFile(folder, read, new Map([["parts/pump.yaml", text]]), "part", { component: "pump", number: "HT-9", name: "p" });
+    newFile(folder, read, new Map([["parts/pump.yaml", text]]), "part", {
+      component: "pump",
+      number: "HT-9",
+      name: "p",
+    });
   expect(add("component: pump\nparts: [ # none yet\n]\n")).toMatchObject({
     lost: ["# none yet"],
     byHand: "{number: HT-9, name: p}",

@@ -74,7 +74,9 @@ const writePart = (folder: string) =>
   writeNew({ folder, kind: "part", flags: PART, more: {}, today: "1960-03-01", terminal: undefined });
 
 test("a part goes into the file in the manner of the others there, and every other byte stays", async () => {
-  const text = (TINY["parts/pump.yaml"] as string).replaceAll(/^( *)- (?=number)/gm, "$1-   ").replaceAll(/^ {4}(?=[a-z])/gm, "      ");
+  const text = (TINY["parts/pump.yaml"] as string)
+    .replaceAll(/^( *)- (?=number)/gm, "$1-   ")
+    .replaceAll(/^ {4}(?=[a-z])/gm, "      ");
   const folder = await onDisk({ ...TINY, "parts/pump.yaml": text });
   expect((await writePart(folder)).code).toBe(0);
   expect(readFileSync(`${folder}/parts/pump.yaml`, "utf8")).toBe(`${text}  -   number: HT-9\n      name: pump, odd\n`);
@@ -82,7 +84,10 @@ test("a part goes into the file in the manner of the others there, and every oth
 
 test("of two at once, none loses the other's part", async () => {
   const folder = await onDisk(TINY);
-  const asked = await Promise.all([writePart(folder), writeNew({ folder, kind: "part", flags: { ...PART, number: ["HT-8"] }, more: {}, today: "1960-03-01" })]);
+  const asked = await Promise.all([
+    writePart(folder),
+    writeNew({ folder, kind: "part", flags: { ...PART, number: ["HT-8"] }, more: {}, today: "1960-03-01" }),
+  ]);
   expect(asked.map(({ code }) => code).sort()).toEqual([0, 1]);
   expect(asked.find(({ code }) => code === 1)?.said).toBe(
     `${folder}/parts/pump.yaml was changed meanwhile: run the command again. Nothing was written.`,

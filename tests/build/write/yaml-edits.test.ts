@@ -46,11 +46,23 @@ const CASES: [string, object, string | undefined][] = [
   ["b: [\n  p, # y\n  q,\n]\n", { b: ["o", "p", "q", "r"] }, "b: [\n  o,\n  p, # y\n  q,\n  r,\n]\n"],
   ["b: [\n  p,\n  q, # y\n]\n", { b: ["q"] }, "b: [\n  q, # y\n]\n"],
   ["b: [p, q # y\n]\n", { b: ["p", "q", "r"] }, "b: [p, q, r # y\n]\n"],
-  ['{\n  "b": [\n    { "id": "1" }\n  ]\n}\n', { b: [{ id: "1" }, { id: "2" }] }, '{\n  "b": [\n    { "id": "1" },\n    { "id": "2" }\n  ]\n}\n'],
+  [
+    '{\n  "b": [\n    { "id": "1" }\n  ]\n}\n',
+    { b: [{ id: "1" }, { id: "2" }] },
+    '{\n  "b": [\n    { "id": "1" },\n    { "id": "2" }\n  ]\n}\n',
+  ],
   // Lists in other manners.
   ["b:\n-   id: p\n", { b: [{ id: "p" }, { id: "r", c: "q" }] }, "b:\n-   id: p\n-   id: r\n    c: q\n"],
-  ["b:\n  -\n    id: p\n    # of p\n  # end\n", { b: [{ id: "p" }, { id: "r" }] }, "b:\n  -\n    id: p\n    # of p\n  - id: r\n  # end\n"],
-  ["b:\n  - # y\n    id: p\n  - id: q\n", { b: [{ id: "o" }, { id: "p" }, { id: "q" }] }, "b:\n  - id: o\n  - # y\n    id: p\n  - id: q\n"],
+  [
+    "b:\n  -\n    id: p\n    # of p\n  # end\n",
+    { b: [{ id: "p" }, { id: "r" }] },
+    "b:\n  -\n    id: p\n    # of p\n  - id: r\n  # end\n",
+  ],
+  [
+    "b:\n  - # y\n    id: p\n  - id: q\n",
+    { b: [{ id: "o" }, { id: "p" }, { id: "q" }] },
+    "b:\n  - id: o\n  - # y\n    id: p\n  - id: q\n",
+  ],
   // What is written anew keeps what stands behind it, and what stands beside it.
   ["a: x\n  y # z\n", { a: "w" }, "a: w # z\n"],
   ["a: # z\n", { a: ["p", { e: 1 }] }, "a: # z\n  - p\n  - e: 1\n"],

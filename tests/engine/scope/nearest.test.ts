@@ -8,8 +8,8 @@ const CASES: [string, string[], string | undefined][] = [
   ["HT-l01", ["HT-101", "HT-202"], "HT-101"],
   // another number is the number of another thing
   ["HT-20", ["HT-101"], undefined],
-  ["14-5190", ["14-5109"], "14-5109"],
-  ["14-5190", ["14-5128"], undefined],
+  ["97-5190", ["97-5109"], "97-5109"],
+  ["97-5190", ["97-5128"], undefined],
   ["idle speed 2", ["idle speed, 200"], "idle speed, 200"],
   ["nmae", ["number", "name"], "name"],
   ["lfit", ["pump", "lift"], "lift"],

@@ -2,6 +2,7 @@ import { nearest } from "../../scope/nearest.ts";
 import type { Bulletin, ChangeRecord, Component, Part } from "../catalog.ts";
 import { citations } from "../citations.ts";
 import type { Shaped } from "../read-catalog.ts";
+import { Spellings } from "./capitals.ts";
 
 /** Bulletins with their citations. A citation may name a record, a part or a component. */
 export function resolveBulletins(
@@ -11,9 +12,11 @@ export function resolveBulletins(
   components: ReadonlyMap<string, Component>,
 ): Map<string, Bulletin> {
   const bulletins = new Map<string, Bulletin>();
+  const spellings = new Spellings();
   for (const { value, complaints, path } of files) {
     if (path !== `bulletins/${value.id}.md`)
       complaints.error(["id"], `bulletin '${value.id}' lies in ${path}`, `call the file bulletins/${value.id}.md`);
+    spellings.check({ id: value.id, what: "bulletin", file: path }, ["id"], complaints);
     const cited = citations(value.text);
     for (const citation of cited) {
       if (records.has(citation.id) || parts.has(citation.id) || components.has(citation.id)) continue;

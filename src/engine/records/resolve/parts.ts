@@ -3,6 +3,7 @@ import type { ChangeRecord, Component, Part } from "../catalog.ts";
 import type { Shaped } from "../read-catalog.ts";
 import { statementsOf } from "../statement.ts";
 import { NOTHING } from "../terms.ts";
+import { Spellings } from "./capitals.ts";
 import { mustKnow } from "./names.ts";
 
 export interface Parts {
@@ -13,6 +14,8 @@ export interface Parts {
 
 export function resolveParts(files: readonly Shaped<"parts">[], components: ReadonlyMap<string, Component>): Parts {
   const parts = new Map<string, Part>();
+  const spellings = new Spellings();
+  for (const { id } of components.values()) spellings.add({ id, what: "component", file: "components/" });
   for (const { value, complaints, path } of files) {
     const known = mustKnow(components, value.component, "component", ["component"], complaints, "components/");
     if (known && path !== `parts/${value.component}.yaml`)
@@ -35,6 +38,7 @@ export function resolveParts(files: readonly Shaped<"parts">[], components: Read
           `part '${part.number}' stands already under '${parts.get(part.number)?.component}'`,
           "list a part once",
         );
+      spellings.check({ id: part.number, what: "part", file: path }, ["parts", i, "number"], complaints);
       for (const [id, mark] of Object.entries(part.marks)) {
         const at = ["parts", i, "marks", id];
         if (!mustKnow(features, id, "feature", at, complaints, "'features' of this file")) continue;

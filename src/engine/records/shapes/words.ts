@@ -6,7 +6,9 @@ export const words = z
     ignore: z
       .array(line)
       .default([])
-      .describe("Further words of a question that name nothing, beside the grammar of English, which is known. Default: none."),
+      .describe(
+        "Further words of a question that name nothing, beside the grammar of English, which is known. Default: none.",
+      ),
     plain: z
       .array(line)
       .default([])

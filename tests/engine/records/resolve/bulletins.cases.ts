@@ -12,7 +12,7 @@ export const BULLETINS_SLIPS: [file: string, old: string, replacement: string, .
     "[[pump]]",
     "[[pmup]] and [[ HY59-99 | old ]]",
     "bulletins/TB-1.md text: it cites 'pmup', which is no record, part or component → did you mean 'pump'?",
-    "bulletins/TB-1.md text: it cites 'HY59-99', which is no record, part or component → did you mean 'HY59-01'?",
+    "bulletins/TB-1.md text: it cites 'HY59-99', which is no record, part or component → mend the id, or add the record",
   ],
   [
     "bulletins/TB-1.md",
