@@ -1,11 +1,12 @@
 /** npm run cite -- FILE…: looks whether documents that live elsewhere cite the records as they stand now. */
 import { existsSync, readFileSync, realpathSync } from "node:fs";
 import { basename, dirname } from "node:path";
-import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
+import { MISUSE, misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
 const USAGE = `npm run cite -- FILE… [--date DAY] [--fix] [--json] [--data DIR]
   looks in Markdown, HTML and plain text for citations of the records of the data folder (data): [[ID]], links to their site, and
   ids of records in the text. Found is what is unknown, moved, withdrawn, cancelled or superseded; then the exit code is 1
+  A code that only looks like an id, with letters that no id has, is told too and is no reason for it
   --date  the day of the documents, year-month-day; else the one that a document says itself (date, issued or published)
   --fix   writes the new id in place of one that moved; nothing else is touched`;
 
@@ -25,7 +26,7 @@ const [
   { day },
   { openReading },
   { citeDocuments },
-  { countCited, showCited, showMended },
+  { countCited, showCited, showMended, showStrange },
   { tryWrite },
 ] = await Promise.all([
   import("../src/build/data/read-folder.ts"),
@@ -42,19 +43,22 @@ const documents = onlyOnce(positionals).map((file) => ({ file, text: textOf(file
 const { catalog } = await readFolder(folder);
 if (!catalog) {
   console.error(`${folder} has errors, so nothing can be compared with it: npm run check shows them.`);
-  process.exit(1);
+  process.exit(MISUSE);
 }
 const reading = openReading(catalog);
-const { citations, findings, mended, faults } = citeDocuments(reading, documents, {
+const { citations, findings, mended, strange, faults } = citeDocuments(reading, documents, {
   ...(values.date === undefined ? {} : { date: values.date }),
   ...(values.fix ? { write } : {}),
 });
-if (values.json) console.log(JSON.stringify({ documents: documents.length, citations, mended, findings }, null, 2));
+if (values.json)
+  console.log(JSON.stringify({ documents: documents.length, citations, mended, findings, strange }, null, 2));
 else {
   for (const one of mended) console.log(showMended(one));
   if (mended.length > 0) console.log();
   for (const finding of findings) console.log(`${showCited(finding)}\n`);
-  console.log(countCited(documents.length, citations, findings.length, mended.length));
+  for (const one of strange) console.log(showStrange(one));
+  if (strange.length > 0) console.log();
+  console.log(countCited(documents.length, citations, findings.length, mended.length, strange.length));
 }
 for (const fault of faults) console.error(fault);
 process.exitCode = faults.length > 0 || findings.length > 0 ? 1 : 0;

@@ -3,8 +3,9 @@
 import { statSync } from "node:fs";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
-const USAGE = `npm run export -- --to FOLDER | FILE.xlsx [options]
-Writes a CSV file for each table into the folder (comma, quotes as in RFC 4180, UTF-8 with a byte order mark), or one workbook.
+const USAGE = `npm run export -- --to FOLDER | FILE.xlsx | FILE.csv [options]
+Writes a CSV file for each table into the folder (comma, quotes as in RFC 4180, UTF-8 with a byte order mark), or one workbook,
+or one table (--table) as one CSV file.
 
   --data DIR      the data folder (default: data)
   --table NAME    only this table, such as records or settings; as often as needed
@@ -22,7 +23,7 @@ const { data, to, table: tables, overwrite } = values;
 if (to === undefined) misuse(USAGE, "--to is missing: where shall the tables go?");
 mustBeFolder(USAGE, "--data", data);
 const there = statSync(to, { throwIfNoEntry: false });
-if (there && there.isDirectory() === /\.xlsx$/i.test(to))
+if (there && there.isDirectory() === /\.(xlsx|csv)$/i.test(to))
   misuse(USAGE, `--to ${to}: that is a ${there.isDirectory() ? "folder" : "file"}`);
 // Loaded only now: what is wrong with the call is said at once.
 const { TABLES } = await import("../src/build/tables/all-tables.ts");

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync, readlinkSync, symlinkSync } from "node:fs";
+import { readFileSync, readlinkSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { onDisk, TINY } from "../helpers/tiny-folder.ts";
@@ -48,13 +48,40 @@ test("what somebody saves meanwhile is not written over", async () => {
     "--data",
     folder,
   ];
-  const env = { ...process.env, CALLS_IN: dirname(a), AT_CALL: "2", SAVE: a };
+  const env = { ...process.env, CALLS_IN: dirname(a), AT_CALL: "3", SAVE: a };
   const { status, stderr } = spawnSync(process.execPath, args, { encoding: "utf8", env });
   expect([status, stderr]).toEqual([
     1,
     `${a}: ${a} was changed meanwhile: run the command again. Nothing was written.\n`,
   ]);
   expect(readFileSync(a, "utf8")).toBe("[[HY-1]]\n# his\n");
+});
+
+test("a code of somebody else is told and no reason to fail, a record that never was is one", async () => {
+  const folder = await onDisk({ ...TINY, "elsewhere/a.txt": "Your XY12-34 and our HY59-01.\n" });
+  const a = join(folder, "elsewhere/a.txt");
+  const { status, stdout } = run(a, "--data", folder);
+  expect(status).toBe(0);
+  expect(stdout).toBe(
+    `${a}:1:6: 'XY12-34' looks like the id of a record and is none: no id here has its letters; leave it where somebody else's code is meant
+
+1 document, 1 citation: nothing to mend; 1 code of somebody else
+`,
+  );
+  expect(JSON.parse(run(a, "--data", folder, "--json").stdout)).toMatchObject({
+    citations: 1,
+    findings: [],
+    strange: [{ rule: "strange", line: 1, column: 6 }],
+  });
+  writeFileSync(a, "Your XY12-34 and our HY12-34.\n");
+  expect(run(a, "--data", folder).status).toBe(1);
+});
+
+test("with an error in the data nothing is answered, and that is no finding", async () => {
+  const folder = await onDisk({ ...TINY, "vehicles/traits.yaml": "traits: [", "elsewhere/a.txt": "HY59-01" });
+  const { status, stdout, stderr } = run(join(folder, "elsewhere/a.txt"), "--data", folder, "--json");
+  expect([status, stdout]).toEqual([2, ""]);
+  expect(stderr).toBe(`${folder} has errors, so nothing can be compared with it: npm run check shows them.\n`);
 });
 
 // words after the command, what is said

@@ -18,6 +18,16 @@ test("without a place it says what is missing", () => {
   expect(err).toMatch(/^--to is missing: where shall the tables go\?\n\nnpm run export -- --to FOLDER/);
 });
 
+test("a CSV file that is there is written over when that was said, and a folder of that name is none", async () => {
+  const folder = await onDisk({ ...TINY, "one.csv": "mine", "two.csv/keep": "" });
+  const to = (name: string, ...more: string[]) =>
+    run("--data", folder, "--to", join(folder, name), "--table", "cancels", ...more);
+  expect(to("one.csv").code).toBe(1);
+  expect(to("one.csv", "--overwrite")).toMatchObject({ code: 0, err: "" });
+  expect(readFileSync(join(folder, "one.csv"), "utf8")).toMatch(/^\uFEFFrecord,cancels,scope/);
+  expect(to("two.csv", "--overwrite").err).toMatch(/two\.csv: that is a folder\n/);
+});
+
 test("one table of a folder", async () => {
   const folder = await onDisk(TINY);
   const { code, out, err } = run("--data", folder, "--to", join(folder, "out"), "--table", "cancels");

@@ -68,12 +68,13 @@ test.each(["SIGINT", "SIGTERM"])("at %s it ends when all is written", async (nam
   expect(calls).toBeGreaterThan(10);
 });
 
-/** Each file is read, and looked at once more for its first bytes. */
+/** Each file is opened and read. */
 const ONLY_READ = 2 * Object.keys(TINY).length;
 
 /** A folder in which the new record lies beside the old one, and moved.yaml does not know it yet. */
 async function renamedByHalf(): Promise<string> {
-  for (let call = ONLY_READ; call < ONLY_READ + 50; call++) {
+  // Before that each file is looked at once more, texts are made ready, and all is compared.
+  for (let call = 2 * ONLY_READ; call < 4 * ONLY_READ; call++) {
     const folder = await onDisk(TINY);
     rename(folder, { AT_CALL: String(call), SIGNAL: "SIGKILL" });
     const files = filesIn(folder);

@@ -7,7 +7,7 @@ import { nearest } from "../../engine/scope/nearest.ts";
 import type { Cited } from "./find-cited.ts";
 
 export interface Judged {
-  readonly rule: "unknown" | "moved" | "withdrawn" | "cancelled" | "cancelled in part" | "superseded";
+  readonly rule: "unknown" | "strange" | "moved" | "withdrawn" | "cancelled" | "cancelled in part" | "superseded";
   readonly message: string;
   readonly hint: string;
   /** The id to cite instead, where there is one. */
@@ -65,7 +65,7 @@ function has(catalog: Catalog, kind: Move["kind"], id: string): boolean {
   return all[kind].has(id);
 }
 
-function judgeUnknown(catalog: Catalog, { id, kinds, as }: Cited): Judged {
+function judgeUnknown(catalog: Catalog, { id, kinds, as, strange }: Cited): Judged {
   const move = catalog.moved.find((one) => kinds.includes(one.kind) && one.from === id);
   if (move) {
     const end = endOf(catalog, move);
@@ -73,6 +73,12 @@ function judgeUnknown(catalog: Catalog, { id, kinds, as }: Cited): Judged {
       ? { rule: "withdrawn", message: `${move.kind} ${id} was withdrawn`, hint: move.why }
       : { rule: "moved", message: `${move.kind} ${id} is ${end} now`, hint: move.why, instead: end, certain: true };
   }
+  if (strange)
+    return {
+      rule: "strange",
+      message: `'${id}' looks like the id of a record and is none: no id here has its letters`,
+      hint: "leave it where somebody else's code is meant",
+    };
   const among = [
     ...catalog.records.keys(),
     ...catalog.parts.keys(),

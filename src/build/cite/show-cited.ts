@@ -23,9 +23,14 @@ export function showMended({ file, line, column, written, mended, message }: Cit
   return harmless(`${file}:${line}:${column}: mended: ${written} → ${mended} (${message})`);
 }
 
+/** What most likely is nobody's slip needs no more than a line. */
+export function showStrange({ file, line, column, message, hint }: CiteFinding): string {
+  return harmless(`${file}:${line}:${column}: ${message}; ${hint}`);
+}
+
 /** `mended` is how many citations were mended in the documents. */
-export function countCited(documents: number, citations: number, left: number, mended: number): string {
+export function countCited(documents: number, citations: number, left: number, mended: number, strange = 0): string {
   const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
   const found = [mended > 0 ? `${mended} mended` : "", left > 0 ? `${left} to look at` : ""].filter(Boolean);
-  return `${count(documents, "document")}, ${count(citations, "citation")}: ${found.join(", ") || "nothing to mend"}`;
+  return `${count(documents, "document")}, ${count(citations, "citation")}: ${found.join(", ") || "nothing to mend"}${strange > 0 ? `; ${count(strange, "code")} of somebody else` : ""}`;
 }

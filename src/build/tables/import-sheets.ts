@@ -125,7 +125,7 @@ async function writeRejects(rejected: readonly Rejected[], options: ImportOption
   for (const [path, sheets] of byFile) {
     const list = [...sheets].map(([sheet, reasons]): RejectedSheet => ({ sheet, reasons }));
     const bytes = await rejectsFile(path, list);
-    const place = rejectsPath(options.rejects ?? path, bytes);
+    const place = rejectsPath(path, bytes, options.rejects);
     writeFileSync(place, bytes);
     say(
       `The rejected rows are in ${place}. Mend them, and then: npm run import -- ${place}${options.map === undefined ? "" : ` --map ${options.map}`}${options.data === "data" ? "" : ` --data ${options.data}`} --write`,

@@ -23,6 +23,19 @@ test("what there is to look at, and nothing is mended unasked", () => {
   expect([mended, faults]).toEqual([[], []]);
 });
 
+test("codes of somebody else are told apart, before and after mending, and are no citations", () => {
+  const letter = { file: "c.md", text: "[[FRAME-HOLES-1]] and your XY12-34" };
+  const before = citeDocuments(reading, [letter]);
+  expect([before.citations, shown(before.strange)]).toEqual([1, ["c.md:1:28 strange"]]);
+  expect(shown(before.findings)).toEqual(["c.md:1:1 moved", "c.md:1:1 cancelled"]);
+  const after = citeDocuments(reading, [letter], { write: () => undefined });
+  expect([after.citations, shown(after.strange), shown(after.findings)]).toEqual([
+    1,
+    ["c.md:1:22 strange"],
+    ["c.md:1:1 cancelled"],
+  ]);
+});
+
 test("what is left after mending is told at its place in the document as it is then", () => {
   const written = new Map<string, string>();
   const { mended, findings, faults } = citeDocuments(reading, [A, B], {

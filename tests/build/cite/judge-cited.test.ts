@@ -38,6 +38,16 @@ const cited = (kinds: Move["kind"][], id: string): Cited => ({
   idFrom: 0,
   idTo: 0,
 });
+test("a code that only looks like an id is strange, and not compared with ids", () => {
+  const strange: Cited = { ...cited(["record"], "XY12-34"), as: "text", strange: true };
+  expect(judgeCited(openReading(catalogOf(folder)), strange, new Set())).toEqual([
+    {
+      rule: "strange",
+      message: "'XY12-34' looks like the id of a record and is none: no id here has its letters",
+      hint: "leave it where somebody else's code is meant",
+    },
+  ]);
+});
 const ANY: Move["kind"][] = ["record", "part", "component", "bulletin"];
 
 // folder, kinds, id, other ids in the document, its day; rule and message, hint, what to cite instead
