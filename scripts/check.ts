@@ -9,6 +9,7 @@ import { toSarif } from "../src/build/data/to-sarif.ts";
 import { withAgainst } from "../src/build/data/with-against.ts";
 import { NoManifest } from "../src/build/publish/read-manifest.ts";
 import { nearest } from "../src/engine/scope/nearest.ts";
+import { goApart } from "./check-apart.ts";
 import { misuse, mustBeFolder, readOptions } from "./command-line.ts";
 
 const USAGE = `npm run check [-- --data DIR]      everything that is wrong with a data folder (data)
@@ -19,14 +20,6 @@ npm run check -- --rules [RULE]    the rules, or one of them with an example
 npm run check -- --words [--json]  the words that the ask box does not know
 
 Exit code: 0, 1 when the data has an error, 2 when called wrongly.`;
-
-/** What cannot be asked in one call: the answer would pass over one of the two, and nobody would see it. */
-const APART = [
-  ["rules", "data", "against", "json", "sarif", "accepted", "words"],
-  ["words", "against", "sarif", "accepted"],
-  ["accepted", "against", "json", "sarif"],
-  ["json", "sarif"],
-] as const;
 
 /** A terminal holds so many, and the frequent ones come first. */
 const MOST_WORDS = 100;
@@ -44,10 +37,8 @@ const { values, positionals } = readOptions(USAGE, {
   allowPositionals: true,
 });
 if (positionals.length > 0 && !values.rules) misuse(USAGE, `'${positionals[0]}' is no option`);
-for (const [one, ...others] of APART)
-  for (const other of others)
-    if (values[one] && values[other] !== undefined && values[other] !== false)
-      misuse(USAGE, `--${one} and --${other} do not go together`);
+const apart = goApart(values);
+if (apart) misuse(USAGE, `${apart.join(" and ")} do not go together`);
 const folder = values.data ?? "data";
 const print = (answer: unknown): void => console.log(JSON.stringify(answer, null, 2));
 

@@ -61,7 +61,7 @@ function check(name: string, passes: () => boolean): boolean {
 async function runTests(): Promise<TestCount> {
   heading(browser ? "Tests" : "Tests, without those of the built site, which need a browser");
   const folder = mkdtempSync(join(tmpdir(), "yearmark-test-"));
-  const others = Math.max(1, availableParallelism() - 1);
+  const others = availableParallelism();
   const site = browser ? vitest("site", folder, []) : undefined;
   const unit = await vitest("unit", folder, site ? [`--maxWorkers=${others}`] : [], "inherit");
   const both = [unit, ...(site ? [await site] : [])];

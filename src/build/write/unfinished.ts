@@ -27,12 +27,13 @@ interface Journal {
 }
 
 const NAME = ".yearmark-writing";
-/** In milliseconds: how long another command may take, and after what time it surely is none that still works. */
+/** In milliseconds: how long another command may take, how often it is looked whether it is done, and after what time it surely does not work any more. */
 const PATIENCE = 5_000;
 const PAUSE = 20;
 const ABANDONED = 600_000;
 
-export function beginWriting(folder: string, steps: readonly Step[]): void {
+/** `patience`, in milliseconds: how long another command is waited for. */
+export function beginWriting(folder: string, steps: readonly Step[], patience = PATIENCE): void {
   const places = steps.map((step) => withPlaces(step, (path) => relative(folder, path)));
   const journal: Journal = { pid: process.pid, host: hostname(), steps: places };
   for (let waited = 0; ; waited += PAUSE) {
@@ -43,7 +44,7 @@ export function beginWriting(folder: string, steps: readonly Step[]): void {
     } catch (error) {
       if (!isSystemError(error) || error.code !== "EEXIST") throw error;
     }
-    if (waited >= PATIENCE)
+    if (waited >= patience)
       throw new NotWritten(`another command is writing into ${folder}: run this one again when it is done`);
     Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, PAUSE);
   }

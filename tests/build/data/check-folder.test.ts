@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { checkFolder } from "../../../src/build/data/check-folder.ts";
+import type { ReadFolder } from "../../../src/build/data/read-folder.ts";
 import { showFinding } from "../../../src/build/data/show-findings.ts";
 import { demoChanged, type Edit } from "../../helpers/demo-changed.ts";
 import { fixtureRows } from "../../helpers/fixture-rows.ts";
@@ -30,12 +31,20 @@ describe("of the records as they are", () => {
   });
 });
 
+/** The slowest of the rules is not asked again of each slip, unless it is the one that has to find it. */
+function without(read: ReadFolder, rule: string): ReadFolder {
+  const slowest = "year-left-out";
+  if (rule === slowest) return read;
+  const off = { check: slowest, as: "off", why: "it is slow" } as const;
+  return { ...read, checks: { ...read.checks, rules: [...read.checks.rules, off] } };
+}
+
 describe("a slip is found where it was made", () => {
   test.each([...slips])("%s", (_, rows) => {
     const read = demoChanged(rows.map(edit));
     expect(read.findings).toEqual([]);
     const [, , , , rule, record] = rows[0] as Row;
-    const found = checkFolder(read).findings.filter((finding) => finding.rule === rule);
+    const found = checkFolder(without(read, rule)).findings.filter((finding) => finding.rule === rule);
     expect(found.map(({ message }) => message)).not.toEqual([]);
     if (record !== "") expect(found.flatMap((finding) => finding.records ?? [])).toContain(record);
     const files = new Set(found.flatMap(({ file, also = [] }) => [file, ...also.map((it) => it.file)]));

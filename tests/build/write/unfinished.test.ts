@@ -69,7 +69,7 @@ test("two do not write at the same time", async () => {
   const place = join(folder, "a");
   beginWriting(folder, [{ place, next: `${place}.next`, before: "x" }]);
   expect(JSON.parse(filesIn(folder)[JOURNAL] as string).steps).toEqual([{ place: "a", next: "a.next", before: "x" }]);
-  expect(() => beginWriting(folder, [])).toThrow("another command is writing into");
+  expect(() => beginWriting(folder, [], 0)).toThrow("another command is writing into");
   endWriting(folder);
   // What a dead one left is no hindrance.
   writeFileSync(join(folder, JOURNAL), journal(DEAD));
