@@ -4,6 +4,7 @@ import { nearest } from "../scope/nearest.ts";
 import type { Complaints, Path } from "./complaint.ts";
 import { DAY, ID, slipOf, WINDOW } from "./shapes/slips.ts";
 import { firstLookAlike, nameOfSign, withPlainSigns } from "./signs.ts";
+import { fieldOf } from "./unshaped.ts";
 
 export function checkShape<T>(shape: z.ZodType<T>, value: unknown, complaints: Complaints): T | undefined {
   const result = shape.safeParse(value, { reportInput: true });
@@ -175,10 +176,6 @@ function sizeFault(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): st
   if (counted) return `must have at ${small ? "least" : "most"} ${limit} ${counted}`;
   if (issue.inclusive === false) return `must be ${small ? "above" : "below"} ${limit}`;
   return `must be at ${small ? "least" : "most"} ${limit}`;
-}
-
-function fieldOf(value: unknown, key: string): unknown {
-  return typeof value === "object" && value !== null ? (value as Record<string, unknown>)[key] : undefined;
 }
 
 function fieldName(path: Path): string {

@@ -19,6 +19,7 @@ import { echoOf, isOnlyOf } from "./broken-files.ts";
 import type { Complaint } from "./complaint.ts";
 import { type DataFile, FILE_KINDS, type FileKindName } from "./file-kinds.ts";
 import { type MeantPlace, meantPlace, meantPlaceOfRead, stemOf, type UnreadFile } from "./meant-place.ts";
+import { fieldOf, listOf } from "./unshaped.ts";
 
 export interface Misplaced {
   readonly path: string;
@@ -84,15 +85,7 @@ function isAlone(kind: FileKindName): boolean {
 function linesOf(files: readonly DataFile[]): readonly unknown[] {
   return files
     .filter(({ kind }) => kind === "traits")
-    .flatMap(({ value }) => listOf(fieldOf(value, "traits")))
+    .flatMap(({ value }) => listOf(value, "traits"))
     .filter((trait) => fieldOf(trait, "role") === "line")
-    .flatMap((trait) => listOf(fieldOf(trait, "values")).map((line) => fieldOf(line, "id")));
-}
-
-function fieldOf(value: unknown, field: string): unknown {
-  return typeof value === "object" && value !== null ? (value as Record<string, unknown>)[field] : undefined;
-}
-
-function listOf(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [];
+    .flatMap((trait) => listOf(trait, "values").map((line) => fieldOf(line, "id")));
 }
