@@ -7,6 +7,7 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { findBrowser } from "../scripts/browser.ts";
 import { serve } from "../src/build/serve.ts";
@@ -19,8 +20,17 @@ declare module "vitest" {
     siteFolder: string;
     /** The path of a Chromium: the one npm test found or installed, or one that is there. */
     browser: string;
+    /** One that runs: to start one takes longer than most tests. */
+    browserAddress: string;
   }
 }
+
+/** Drawing without a graphics card, as a test machine does. */
+const SOFTWARE_GL = [
+  ...["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
+  // Only the map asks for such drawing; pages are put together without it, which takes far less.
+  ...["--disable-gpu-compositing", "--disable-gpu-rasterization"],
+];
 
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
   const home = await mkdtemp(join(tmpdir(), "yearmark-site-"));
@@ -29,8 +39,15 @@ export default async function setUp(project: TestProject): Promise<() => Promise
   const served = await serve({ folder: site, port: 0 });
   project.provide("siteUrl", served.url);
   project.provide("siteFolder", site);
-  project.provide("browser", process.env.YEARMARK_BROWSER ?? findBrowser() ?? "");
+  const path = process.env.YEARMARK_BROWSER ?? findBrowser() ?? "";
+  const browser = await chromium.launchServer({
+    executablePath: path,
+    args: ["--no-sandbox", "--disable-background-networking", ...SOFTWARE_GL],
+  });
+  project.provide("browser", path);
+  project.provide("browserAddress", browser.wsEndpoint());
   return async () => {
+    await browser.close();
     await served.close();
     await rm(home, { recursive: true });
   };

@@ -1,13 +1,6 @@
-/** One Chromium for a test file, and pages in it that write down everything that should not happen. */
+/** Pages in the Chromium that all tests share; each file has its own contexts. They write down everything that should not happen. */
 import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, inject, onTestFinished } from "vitest";
-
-/** Drawing without a graphics card, as a test machine does. */
-const SOFTWARE_GL = [
-  ...["--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
-  // Only the map asks for such drawing; pages are put together without it, which takes far less.
-  ...["--disable-gpu-compositing", "--disable-gpu-rasterization"],
-];
 
 export const DESK = { viewport: { width: 1280, height: 800 } };
 export const PHONE = { viewport: { width: 360, height: 740 } };
@@ -29,10 +22,7 @@ export async function openBrowser(site: string = inject("siteUrl")): Promise<{
   open: Open;
   newPage: (options: BrowserContextOptions) => Promise<OpenedPage>;
 }> {
-  const browser = await chromium.launch({
-    executablePath: inject("browser"),
-    args: ["--no-sandbox", "--disable-background-networking", ...SOFTWARE_GL],
-  });
+  const browser = await chromium.connect(inject("browserAddress"));
   afterAll(() => browser.close());
   const contexts = new Map<string, Promise<BrowserContext>>();
   const contextWith = (options: BrowserContextOptions): Promise<BrowserContext> => {
