@@ -100,12 +100,13 @@ export function importRows(
     const parents = table.parents.map(({ column }) => told(column));
     const missing = table.parents.find((_, i) => parents[i] === "");
     if (missing) return reject(`'${missing.column}' is empty; say in which the row belongs`);
-    const faults: string[] = [];
+    const faults = table.parents.flatMap(({ column }) => madeDay(column, cellOf(column)));
     const fields = table.columns.flatMap((column): [Column, unknown][] => {
       const text = told(column.name);
       if (column.name === FILE_COLUMN || text === "") return [];
       const cell = cellOf(column.name);
       const isNumber = typeof cell === "number" || cell instanceof Percentage;
+      if (!column.day) faults.push(...madeDay(column.name, cell));
       const filled = mapping.columns[column.name];
       // A number of a workbook has no decimal sign, and what the mapping translates to is written as we write it.
       const asOurs = isNumber || translated(filled, unguard(textOf(cell)).trim()) !== undefined;
@@ -125,6 +126,15 @@ export function importRows(
     const place = told(FILE_COLUMN);
     return { sheet, row, table, parents, fields, place: place === "" ? undefined : place };
   });
+}
+
+/** What was typed is gone: 12-75 became the first of December 1975, and 34201 under a format of days one in 1993. */
+function madeDay(column: string, cell: CellValue | undefined): string[] {
+  return cell instanceof Date
+    ? [
+        `'${column}' holds the day ${textOf(cell)}, which the spreadsheet program made of something else; format the cell as text and type it again`,
+      ]
+    : [];
 }
 
 function translated(filled: Filled | undefined, text: string): string | undefined {

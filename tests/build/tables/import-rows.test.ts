@@ -198,6 +198,17 @@ describe("numbers", () => {
     });
   });
 
+  test("a day that a spreadsheet program made of something else rejects its row, also in the column that says where it belongs", () => {
+    const parts = tableNamed("parts") as Table;
+    const day = new Date(Date.UTC(1993, 7, 20));
+    const made =
+      "holds the day 1993-08-20, which the spreadsheet program made of something else; format the cell as text and type it again";
+    expect(read(parts, ["component", "number", "name"], ["pump", day, "pump"])).toBe(`'number' ${made}`);
+    expect(read(parts, ["component", "number", "name"], [day, "HT-300", "pump"])).toBe(`'component' ${made}`);
+    const records = tableNamed("records") as Table;
+    expect(read(records, ["id", "title", "issued"], ["HY60-01", "x", day])).toMatchObject({ issued: "1993-08-20" });
+  });
+
   test("where the comma is the decimal sign, a doubtful number rejects its row with the reason", () => {
     expect(read(settings, names, ["HY59-01", "x", "1..2", "1.300", "bar", "all"], { comma: true })).toMatch(
       /^'nominal': '1\.300' has a point where numbers are written with a comma: write 1,300, or leave the point out$/,
