@@ -1,19 +1,9 @@
 /** Texts that try to be markup stay texts where scripts draw them: in results of a search, and on the map. */
-import { mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, expect, test } from "vitest";
-import { serve } from "../../src/build/serve.ts";
-import { buildByCommand } from "../helpers/build-by-command.ts";
+import { expect, test } from "vitest";
 import { DESK, openBrowser } from "./open-browser.ts";
+import { serveBuilt } from "./serve-built.ts";
 
-const home = await mkdtemp(join(tmpdir(), "yearmark-hostile-"));
-buildByCommand({ data: "tests/fixtures/another-maker", site: join(home, "_site") });
-const served = await serve({ folder: join(home, "_site"), port: 0 });
-afterAll(async () => {
-  await served.close();
-  await rm(home, { recursive: true });
-});
+const served = await serveBuilt("tests/fixtures/another-maker");
 const { newPage } = await openBrowser(served.url);
 const { page, complaints } = await newPage(DESK);
 const dialogs: string[] = [];

@@ -1,19 +1,9 @@
 /** What scripts draw for a maker of one record: nothing is offered, counted or promised that is not there. */
-import { mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, expect, test } from "vitest";
-import { serve } from "../../src/build/serve.ts";
-import { buildByCommand } from "../helpers/build-by-command.ts";
+import { expect, test } from "vitest";
 import { DESK, openBrowser } from "./open-browser.ts";
+import { serveBuilt } from "./serve-built.ts";
 
-const home = await mkdtemp(join(tmpdir(), "yearmark-nearly-empty-"));
-buildByCommand({ data: "tests/fixtures/nearly-empty", site: join(home, "_site") });
-const served = await serve({ folder: join(home, "_site"), port: 0 });
-afterAll(async () => {
-  await served.close();
-  await rm(home, { recursive: true });
-});
+const served = await serveBuilt("tests/fixtures/nearly-empty");
 const { newPage } = await openBrowser(served.url);
 const { page, complaints } = await newPage(DESK);
 

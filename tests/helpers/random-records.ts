@@ -81,6 +81,19 @@ export const drawnRecords: fc.Arbitrary<DrawnRecords> = fc.record({
   ended: fc.option(about, { nil: undefined }),
 });
 
+const OF_CARS = [
+  "maker.yaml",
+  "vehicles/traits.yaml",
+  "vehicles/all.yaml",
+  "vehicles/badger.yaml",
+  "vehicles/heron.yaml",
+];
+
+/** Of the tiny folder the files that say which cars there are. */
+export function carsOf(tiny: Folder): Folder {
+  return Object.fromEntries(OF_CARS.map((path) => [path, tiny[path] as string]));
+}
+
 /** The files that say it, beside the traits and lines of the tiny folder. */
 export function filesOf(drawn: DrawnRecords, tiny: Folder): Folder {
   const scope = ({ lines, from, to, plants }: About): string =>
@@ -113,15 +126,8 @@ export function filesOf(drawn: DrawnRecords, tiny: Folder): Folder {
       .map((it) => ({ name: it.name, window: `..${it.high}`, unit: "mm", scope: scope(it.about) })),
     cancels: id === "R-3" && drawn.ended ? [{ record: "R-1", scope: scope(drawn.ended) }] : [],
   });
-  const kept = [
-    "maker.yaml",
-    "vehicles/traits.yaml",
-    "vehicles/all.yaml",
-    "vehicles/badger.yaml",
-    "vehicles/heron.yaml",
-  ];
   return {
-    ...Object.fromEntries(kept.map((path) => [path, tiny[path] as string])),
+    ...carsOf(tiny),
     "components/chassis.yaml":
       "id: chassis\nname: Chassis\norder: 1\ncomponents:\n  - { id: wheel, name: wheel, places: [front, rear] }\n",
     "parts/wheel.yaml": `component: wheel\nparts: ${JSON.stringify(PARTS.map((number) => ({ number, name: "wheel" })))}\n`,

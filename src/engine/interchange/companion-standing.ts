@@ -11,12 +11,11 @@
 import type { StandsIn } from "../records/statement.ts";
 import type { CarSet } from "../scope/diagram.ts";
 import { type Belonging, belongsAt, isPart, partIn, settledBy } from "./belongs.ts";
-import { cutBy } from "./cut-by.ts";
 import { isPermission, type PartIndex } from "./part-index.ts";
 import { builtPlaces, placesOf, sitsAt } from "./places.ts";
 import type { Reported } from "./reported.ts";
 import { type Chain, piecesAbout, standsFor } from "./stands-for.ts";
-import { takenBack } from "./taken-back.ts";
+import { cutByTakenBack } from "./taken-back.ts";
 
 export type Standing =
   | { readonly how: "on the car"; readonly cars: CarSet }
@@ -113,8 +112,7 @@ function inPlace(
 }
 
 function onTheCar(index: PartIndex, part: string, cars: CarSet): Standing[] {
-  const refusals = takenBack(index, part, cars).map(({ by, cars: its }) => ({ item: by, cars: its }));
-  return cutBy(index.space, cars, refusals).map(({ cars: here, items }) =>
+  return cutByTakenBack(index, part, cars).map(({ cars: here, items }) =>
     items.length > 0 ? { how: "closed", cars: here, by: items } : { how: "on the car", cars: here },
   );
 }

@@ -16,13 +16,12 @@ import { type CarSet, NONE } from "../scope/diagram.ts";
 import { type Belonging, type Belongs, belongsAt, isPart, partIn, settledBy } from "./belongs.ts";
 import { oneOfEach } from "./companion-standing.ts";
 import { type Found, nothingFound, type Way, withCompanions } from "./companions.ts";
-import { cutBy } from "./cut-by.ts";
 import { broughtAlong } from "./inside.ts";
 import { isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 import { isOtherHand } from "./places.ts";
 import type { Reported } from "./reported.ts";
 import { type Chain, isPermitted, isPlain, STANDS, sayRefusal, standsFor } from "./stands-for.ts";
-import { takenBack } from "./taken-back.ts";
+import { cutByTakenBack } from "./taken-back.ts";
 
 /** Worst first. */
 export const FITS = [...STANDS, "as built"] as const;
@@ -223,8 +222,7 @@ function saidOf(
 
 /** The plant's own part; refused where it was taken back. */
 function asBuiltOf(index: PartIndex, part: string, cars: CarSet): Said[] {
-  const refusals = takenBack(index, part, cars).map(({ by, cars: its }) => ({ item: by, cars: its }));
-  return cutBy(index.space, cars, refusals).map(({ cars: here, items }) => ({
+  return cutByTakenBack(index, part, cars).map(({ cars: here, items }) => ({
     verdict: items.length > 0 ? sayRefusal(items) : "as built",
     cars: here,
     ways: [],

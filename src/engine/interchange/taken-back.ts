@@ -8,6 +8,7 @@
  */
 import type { StandsIn, Supersedes } from "../records/statement.ts";
 import { type CarSet, NONE } from "../scope/diagram.ts";
+import { cutBy, type Piece } from "./cut-by.ts";
 import { carsBuiltWith, isPermission, type PartIndex, whereHolds } from "./part-index.ts";
 
 export interface TakenBack {
@@ -26,6 +27,12 @@ export function takenBack(index: PartIndex, part: string, cars: CarSet): TakenBa
     const delivered = deliveredAs(index, part, other, whereHolds(index, refusal, cars), counts);
     return delivered === NONE ? [] : [{ cars: delivered, by: refusal }];
   });
+}
+
+/** The cars cut by who took the part back there; nobody where it may stay. */
+export function cutByTakenBack(index: PartIndex, part: string, cars: CarSet): Piece<StandsIn>[] {
+  const held = takenBack(index, part, cars).map(({ by, cars: its }) => ({ item: by, cars: its }));
+  return cutBy(index.space, cars, held);
 }
 
 /** Those of the cars for which one part is delivered as another, number by number. */

@@ -1,6 +1,6 @@
 /** Random records with parts that go along, as files, and kind by kind what plain loops find wrong with the companions, without sets. */
 import fc from "fast-check";
-import { KINDS, type Kind } from "../../helpers/random-records.ts";
+import { carsOf, KINDS, type Kind } from "../../helpers/random-records.ts";
 import type { Folder } from "../../helpers/tiny-folder.ts";
 
 const WHEELS = ["HW-1", "HW-2"];
@@ -82,17 +82,10 @@ export function filesOfCompanions(drawn: DrawnCompanions, tiny: Folder): Folder 
       })),
     cancels: id === "R-3" && drawn.ended ? [{ record: "R-1", scope: scope(drawn.ended) }] : [],
   });
-  const kept = [
-    "maker.yaml",
-    "vehicles/traits.yaml",
-    "vehicles/all.yaml",
-    "vehicles/badger.yaml",
-    "vehicles/heron.yaml",
-  ];
   const parts = (numbers: readonly string[]): string =>
     JSON.stringify(numbers.map((number) => ({ number, name: "a part" })));
   return {
-    ...Object.fromEntries(kept.map((path) => [path, tiny[path] as string])),
+    ...carsOf(tiny),
     "components/chassis.yaml":
       "id: chassis\nname: Chassis\norder: 1\ncomponents:\n  - { id: wheel, name: wheel, places: [front] }\n  - { id: seal, name: wheel seal, places: [seal] }\n",
     "parts/wheel.yaml": `component: wheel\nparts: ${parts(WHEELS)}\n`,

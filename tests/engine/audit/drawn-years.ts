@@ -1,5 +1,6 @@
 /** Random records that say things of some years, as files, and tractor by tractor what plain loops find left out, without sets. */
 import fc from "fast-check";
+import { carsOf } from "../../helpers/random-records.ts";
 import type { Folder } from "../../helpers/tiny-folder.ts";
 
 const LINES = ["B", "H"];
@@ -117,15 +118,8 @@ export function filesOfYears(drawn: DrawnYears, tiny: Folder): Folder {
       .map((it) => ({ name: it.name, window: "..1", unit: "mm", scope: scope(it.about) })),
     cancels: id === "R-3" && drawn.ended ? [{ record: "R-1", scope: scope(drawn.ended) }] : [],
   });
-  const kept = [
-    "maker.yaml",
-    "vehicles/traits.yaml",
-    "vehicles/all.yaml",
-    "vehicles/badger.yaml",
-    "vehicles/heron.yaml",
-  ];
   return {
-    ...Object.fromEntries(kept.map((path) => [path, tiny[path] as string])),
+    ...carsOf(tiny),
     "components/chassis.yaml":
       "id: chassis\nname: Chassis\norder: 1\ncomponents:\n  - { id: wheel, name: wheel, places: [front, rear] }\n  - { id: hub, name: hub }\n",
     "parts/wheel.yaml":
